@@ -1,0 +1,30 @@
+import { defineConfig } from "vitest/config";
+
+/** Packages resolve to their TypeScript sources under the `source` condition, so tests need no build. */
+const sourceConditions = { conditions: ["source"] };
+
+export default defineConfig({
+  ssr: { resolve: sourceConditions },
+  resolve: sourceConditions,
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "unit",
+          include: ["packages/*/src/**/*.test.ts", "tests/reference/**/*.test.ts", "tests/house/**/*.test.ts"],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "browser",
+          include: ["tests/browser/**/*.test.ts"],
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
+});
