@@ -1,0 +1,45 @@
+/**
+ * What a number can measure. Quantities whose numbers must not be mixed are kinds of their own:
+ * actual and standard airflow, gauge and absolute pressure, temperature and temperature difference.
+ */
+export type QuantityKind =
+  | "actualAirflow" // m³/s
+  | "standardAirflow" // m³/s of standard air, 1.2014 kg/m³ (0.075 lb/ft³)
+  | "airflow" // m³/s; whether actual or standard is said by a neighbouring field, or by acfm / scfm
+  | "velocity" // m/s
+  | "temperature" // °C
+  | "temperatureDifference" // K
+  | "gaugePressure" // Pa against the surroundings
+  | "absolutePressure" // Pa
+  | "pressureDifference" // Pa
+  | "power" // W, of heat, shafts and electricity
+  | "massFlow" // kg/s
+  | "liquidFlow" // m³/s
+  | "humidityRatio" // kg/kg dry air
+  | "share" // 0…1, typed in %
+  | "enthalpy" // J/kg dry air
+  | "specificVolume" // m³/kg dry air
+  | "density" // kg/m³
+  | "length" // m
+  | "smallLength" // m; thicknesses and gaps, printed finer
+  | "area" // m²
+  | "volume" // m³
+  | "mass" // kg
+  | "pitch" // 1/m; fins per inch
+  | "conductance" // W/K
+  | "heatTransferCoefficient" // W/m²K
+  | "thermalConductivity" // W/mK
+  | "foulingResistance" // m²K/W
+  | "soundLevel" // dB
+  | "rotationalSpeed" // rev/s
+  | "frequency" // Hz
+  | "angle" // degrees
+  | "time" // s
+  | "voltage" // V
+  | "current" // A
+  | "torque" // N·m
+  | "stiffness" // N/m
+  | "concentration" // kg/m³; dust
+  | "energy" // J
+  | "money" // integer cents of the job's currency
+  | "massPerArea"; // kg/m²
