@@ -12,7 +12,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: "unit",
-          include: ["packages/*/src/**/*.test.ts", "tests/reference/**/*.test.ts", "tests/house/**/*.test.ts"],
+          include: ["packages/*/src/**/*.test.{ts,tsx}", "tests/reference/**/*.test.ts", "tests/house/**/*.test.ts"],
           testTimeout: 30_000,
         },
       },
