@@ -1,0 +1,153 @@
+import type { Condition } from "#duty/condition";
+import type { Fields, GroupCheck, ValuesOf } from "#form/field";
+import type { QuantityKind } from "#quantity/kind";
+import type { Air } from "./air.ts";
+import type { DisplayItem } from "./display.ts";
+
+/** The clear space that the cabinet gives its sections. */
+export interface Frame {
+  /** m, clear inside, across the flow. */
+  readonly width: number;
+  /** m, clear inside, floor to ceiling. */
+  readonly height: number;
+  /** Side on which pipes and doors are, seen in airflow. */
+  readonly hand: "left" | "right";
+}
+
+/**
+ * What the unit sets while it looks for the balance: the only figures that travel up the line, and they do so
+ * through the unit alone.
+ */
+export interface Operation {
+  /** rev/s of the wheel; 0 when the fan stands still. */
+  fanSpeed: number;
+  fansRunning: boolean;
+  /** kg/s of dry air that the mixing box draws from the return opening. */
+  returnDryAirFlow: number;
+  /** What the outside and return dampers do now. */
+  dampers: "as set" | "closed";
+  /** °C wanted after the cooling coil, after allowing for fan heat; undefined: no cooling wanted. */
+  coolingLeaving: number | undefined;
+  /** °C wanted after the heating coil; undefined: no heating wanted. */
+  heatingLeaving: number | undefined;
+  /** kg/kg wanted after the humidifier; undefined: no humidification. */
+  humidifierLeaving: number | undefined;
+}
+
+/** What a section may know besides the air that enters it. */
+export interface SectionCondition {
+  readonly condition: Condition;
+  readonly operation: Operation;
+}
+
+/** What every kind reports; kinds add their own figures. Flat, owned by the caller, filled in place. */
+export interface SectionRating {
+  /** State and pressure at the entry and the exit plane. */
+  readonly entering: Air;
+  readonly leaving: Air;
+  /** Pa of total pressure lost; negative where a fan adds it. */
+  totalPressureLoss: number;
+  /** W of heat given to the air (sensible and by fan work), without what water carries. */
+  heatToAir: number;
+  /** kg/s of water added to the air stream as vapour or free liquid; negative where it drains away. */
+  waterToAir: number;
+  /** W of enthalpy that this water carries into the stream. */
+  waterEnthalpyToAir: number;
+  /** m/s, gross, at the plane that matters for the kind. */
+  faceVelocity: number;
+}
+
+/** One figure of a rating as it is shown: name, quantity. */
+export interface FigureLine<Rating> {
+  readonly figure: keyof Rating & string;
+  readonly name: string;
+  readonly quantity: QuantityKind | "count" | "factor";
+}
+
+/** The arithmetic behind a figure, as data: evaluated from the record, it gives the very number of the rating. */
+export interface WorkingLine<Design, Rating> {
+  readonly figure: keyof Rating & string;
+  readonly name: string;
+  readonly quantity: QuantityKind | "count" | "factor";
+  /** The equation in the symbols of `terms`. */
+  readonly equation: string;
+  readonly terms: readonly {
+    readonly symbol: string;
+    readonly name: string;
+    readonly quantity: QuantityKind | "count" | "factor";
+    readonly value: (rating: Rating, design: Design) => number;
+  }[];
+  readonly evaluate: (rating: Rating, design: Design) => number;
+  /** Bibliography key and place. */
+  readonly source: string;
+}
+
+/** A set point or limit of the section's own that is not held, and by how much. */
+export interface Shortfall {
+  readonly what: string;
+  readonly quantity: QuantityKind;
+  readonly wanted: number;
+  readonly got: number;
+}
+
+/** Something to mind about a rating: a method out of its range, a state that the practitioner should see. */
+export interface Note {
+  readonly what: string;
+  readonly weight: "information" | "caution";
+  readonly source?: string;
+}
+
+/** What the section takes of the cabinet's length, and where it opens. */
+export interface SectionLayout {
+  /** m along the airflow, clear. */
+  readonly length: number;
+  /** m, where the section stands outside the cabinet (a hood); 0 otherwise. */
+  readonly outside: number;
+}
+
+/**
+ * A kind of section. `prepare` turns what a person wrote into a design (geometry, areas, records looked up once);
+ * `rate` is one-way and pure: it reads design, air and condition and fills `out`.
+ */
+export interface SectionKind<
+  Name extends string = string,
+  F extends Fields = Fields,
+  Design = unknown,
+  Rating extends SectionRating = SectionRating,
+> {
+  readonly name: Name;
+  /** One sentence in the trade's words. */
+  readonly meaning: string;
+  readonly fields: F;
+  readonly check?: GroupCheck;
+  /** @throws SectionProblem when the parts cannot be built or do not fit the frame. */
+  readonly prepare: (values: ValuesOf<F>, frame: Frame) => Design;
+  readonly createRating: () => Rating;
+  readonly rate: (design: Design, air: Air, condition: SectionCondition, out: Rating) => void;
+  readonly layout: (design: Design, frame: Frame) => SectionLayout;
+  /** Elevation inside `layout.length` × frame.height, millimetres, x in airflow from the entry plane, y up from the floor. */
+  readonly picture: (design: Design, frame: Frame, name: string) => readonly DisplayItem[];
+  readonly figures: readonly FigureLine<Rating>[];
+  readonly working: readonly WorkingLine<Design, Rating>[];
+  readonly shortfalls?: (design: Design, rating: Rating, condition: SectionCondition) => readonly Shortfall[];
+  readonly notes?: (design: Design, rating: Rating, condition: SectionCondition) => readonly Note[];
+}
+
+/** The parts of a section cannot be built as asked: says which field, what, and what would do. */
+export class SectionProblem extends Error {
+  readonly field: string;
+  readonly allowed: string;
+  constructor(field: string, problem: string, allowed: string) {
+    super(problem);
+    this.name = "SectionProblem";
+    this.field = field;
+    this.allowed = allowed;
+  }
+}
+
+/** Checks the types of a kind and gives it back as it is. */
+export function defineKind<Name extends string, F extends Fields, Design, Rating extends SectionRating>(
+  kind: SectionKind<Name, F, Design, Rating>,
+): SectionKind<Name, F, Design, Rating> {
+  return kind;
+}
