@@ -1,0 +1,116 @@
+import { choice, factor, flag, type GroupCheck, group, quantity, type ValuesOf } from "#form/field";
+
+const valveFails = choice(["open", "closed"], {
+  meaning: "Where the valve stands when control fails or the fan stops",
+  default: "open",
+});
+
+/** Steam at hand, as it arrives at the coil. */
+export const steamFields = {
+  pressureAtCoil: quantity("gaugePressure", {
+    meaning: "Steam pressure at the coil with the valve open, after valve and strainer",
+    minimum: "0.5 psig",
+    maximum: "200 psig",
+  }),
+  condensateReturnPressure: quantity("gaugePressure", {
+    meaning: "Pressure that the condensate return holds against the trap, lift included",
+    default: "0 psig",
+    minimum: "0 psig",
+    maximum: "100 psig",
+  }),
+  valveFails,
+} as const;
+
+const liquidFields = {
+  glycol: choice(["none", "ethylene glycol", "propylene glycol"], {
+    meaning: "Antifreeze in the water",
+    default: "none",
+  }),
+  concentration: quantity("share", {
+    meaning: "Glycol by mass of the mixture",
+    default: "0 %",
+    minimum: "0 %",
+    maximum: "60 %",
+  }),
+  flow: quantity("liquidFlow", {
+    meaning: "Flow at full load; give this or the change of temperature",
+    optional: true,
+  }),
+  pumpRunsWhenStopped: flag({ meaning: "The circulating pump runs on when the fan stops", default: false }),
+};
+
+/** Chilled water at hand. */
+export const chilledWaterFields = {
+  supply: quantity("temperature", { meaning: "Temperature entering the coil", minimum: "20 °F", maximum: "70 °F" }),
+  rise: quantity("temperatureDifference", {
+    meaning: "Rise through the coil at full load; give this or the flow",
+    optional: true,
+    minimum: "2 F°",
+    maximum: "40 F°",
+  }),
+  ...liquidFields,
+  valveFails: choice(["open", "closed"], {
+    meaning: "Where the valve stands when control fails or the fan stops",
+    default: "closed",
+  }),
+} as const;
+
+/** Heating water or glycol at hand. */
+export const heatingWaterFields = {
+  supply: quantity("temperature", { meaning: "Temperature entering the coil", minimum: "70 °F", maximum: "250 °F" }),
+  drop: quantity("temperatureDifference", {
+    meaning: "Drop through the coil at full load; give this or the flow",
+    optional: true,
+    minimum: "2 F°",
+    maximum: "100 F°",
+  }),
+  ...liquidFields,
+  valveFails,
+} as const;
+
+function checkFlowOrChange(change: "rise" | "drop"): GroupCheck {
+  return (values, say) => {
+    const allowed = `one of \`${change}\` and \`flow\``;
+    const given = Number(values[change] !== undefined) + Number(values.flow !== undefined);
+    if (given === 0) say(undefined, `neither ${change} nor flow is given`, allowed);
+    if (given === 2) say("flow", `both ${change} and flow are given`, allowed);
+    if (values.glycol === "none" && (values.concentration as number) > 0) {
+      say(
+        "concentration",
+        "a concentration is given, but no glycol",
+        "name the `glycol`, or leave the concentration out",
+      );
+    }
+    if (values.glycol !== "none" && values.concentration === 0) {
+      say("concentration", "the glycol has no concentration", "a share by mass, 1 % to 60 %");
+    }
+  };
+}
+
+/** Electricity at hand. */
+export const electricityFields = {
+  voltage: quantity("voltage", { meaning: "Between phases", default: "460 V", minimum: "100 V", maximum: "700 V" }),
+  frequency: quantity("frequency", { meaning: "Of the mains", default: "60 Hz", minimum: "45 Hz", maximum: "65 Hz" }),
+  phases: factor({ meaning: "Number of phases, 1 or 3", default: 3, minimum: 1, maximum: 3 }),
+} as const;
+
+/** What the building gives the unit. */
+export const utilitiesFields = {
+  steam: group(steamFields, {
+    meaning: "Steam; hot and under pressure: piped and started by licensed people",
+    optional: true,
+  }),
+  chilledWater: group(chilledWaterFields, {
+    meaning: "Chilled water",
+    optional: true,
+    check: checkFlowOrChange("rise"),
+  }),
+  heatingWater: group(heatingWaterFields, {
+    meaning: "Hot water or glycol for heating",
+    optional: true,
+    check: checkFlowOrChange("drop"),
+  }),
+  electricity: group(electricityFields, { meaning: "Electricity" }),
+} as const;
+
+export type UtilitiesAsGiven = ValuesOf<typeof utilitiesFields>;

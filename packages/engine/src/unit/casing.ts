@@ -1,0 +1,31 @@
+import { choice, factor, quantity, type ValuesOf } from "#form/field";
+
+/** The cabinet: clear inside, panel, leakage. */
+export const casingFields = {
+  width: quantity("length", { meaning: "Clear width inside", minimum: "18 in", maximum: "30 ft" }),
+  height: quantity("length", { meaning: "Clear height inside", minimum: "18 in", maximum: "20 ft" }),
+  connectionHand: choice(["left", "right"], {
+    meaning: "Side of pipes and doors, seen in airflow",
+    default: "right",
+  }),
+  panelThickness: quantity("length", {
+    meaning: "Double-wall panel, skin to skin",
+    default: "2 in",
+    minimum: "1 in",
+    maximum: "6 in",
+  }),
+  railHeight: quantity("length", {
+    meaning: "Base rail under the floor; the condensate trap must fit",
+    default: "8 in",
+    minimum: "0 in",
+    maximum: "36 in",
+  }),
+  leakageClass: factor({
+    meaning: "Casing leakage class: cfm per 100 ft² of casing at 1 in.wg, with the 0.65 power of pressure",
+    default: 3,
+    minimum: 0,
+    maximum: 48,
+  }),
+} as const;
+
+export type Casing = ValuesOf<typeof casingFields>;
