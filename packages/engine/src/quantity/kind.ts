@@ -12,12 +12,16 @@ export type QuantityKind =
   | "gaugePressure" // Pa against the surroundings
   | "absolutePressure" // Pa
   | "pressureDifference" // Pa
-  | "power" // W, of heat, shafts and electricity
+  | "power" // W, of heat; also where heat, shafts and electricity are added up
+  | "shaftPower" // W, of fans and motors; shown in hp
+  | "electricPower" // W, drawn from the supply; shown in kW
   | "massFlow" // kg/s
   | "liquidFlow" // m³/s
   | "humidityRatio" // kg/kg dry air
   | "share" // 0…1, typed in %
-  | "enthalpy" // J/kg dry air
+  | "enthalpy" // J/kg dry air above dry air and liquid water at 0 °C; Btu/lb count dry air from 0 °F
+  | "enthalpyDifference" // J/kg
+  | "specificHeat" // J/kgK
   | "specificVolume" // m³/kg dry air
   | "density" // kg/m³
   | "length" // m
@@ -25,12 +29,15 @@ export type QuantityKind =
   | "area" // m²
   | "volume" // m³
   | "mass" // kg
+  | "force" // N
   | "pitch" // 1/m; fins per inch
   | "conductance" // W/K
   | "heatTransferCoefficient" // W/m²K
   | "thermalConductivity" // W/mK
   | "foulingResistance" // m²K/W
+  | "leakageFlux" // m³/s of air per m² of damper or casing
   | "soundLevel" // dB
+  | "weightedSoundLevel" // dB, A-weighted
   | "rotationalSpeed" // rev/s
   | "frequency" // Hz
   | "angle" // degrees
@@ -43,3 +50,6 @@ export type QuantityKind =
   | "energy" // J
   | "money" // integer cents of the job's currency
   | "massPerArea"; // kg/m²
+
+/** Inch-pound or international units: which of them a person reads. */
+export type UnitSystem = "ip" | "si";
