@@ -117,23 +117,33 @@ function strayFiles(sources) {
 }
 
 /**
- * Inside a folder imports are relative; from folder to folder they go by #folder/file.
+ * Inside a folder imports are relative; from folder to folder they go by #folder/file, between workspaces by name.
  *
  * @param {import("dependency-cruiser").IModule} module
  */
 function wrongRoads(module) {
-  const here = /^packages\/[^/]+\/src\/([^/]+)\//.exec(module.source);
-  if (here === null) return [];
+  const here = folderOf(module.source);
+  if (here === undefined) return [];
   return module.dependencies.flatMap((dependency) => {
-    const there = /^packages\/[^/]+\/src\/([^/]+)\//.exec(dependency.resolved);
-    if (there === null) return [];
-    const sameFolder = here[0] === there[0];
-    if (sameFolder && dependency.module.startsWith("#"))
-      return [`${module.source}: "${dependency.module}" lies in the same folder; import it by its relative path`];
-    if (!sameFolder && dependency.module.startsWith("."))
-      return [`${module.source}: "${dependency.module}" leaves the folder; import it as #${there[1]}/…`];
+    const there = folderOf(dependency.resolved);
+    if (there === undefined) return [];
+    const written = `${module.source}: "${dependency.module}"`;
+    if (here.workspace !== there.workspace)
+      return dependency.module.startsWith(".")
+        ? [`${written} leaves the workspace; import it as @oncethrough/${there.workspace}/${there.folder}/…`]
+        : [];
+    if (here.folder === there.folder && dependency.module.startsWith("#"))
+      return [`${written} lies in the same folder; import it by its relative path`];
+    if (here.folder !== there.folder && dependency.module.startsWith("."))
+      return [`${written} leaves the folder; import it as #${there.folder}/…`];
     return [];
   });
+}
+
+/** @param {string} path */
+function folderOf(path) {
+  const [, workspace, folder] = /^packages\/([^/]+)\/src\/([^/]+)\//.exec(path) ?? [];
+  return workspace === undefined || folder === undefined ? undefined : { workspace, folder };
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
