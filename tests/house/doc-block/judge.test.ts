@@ -76,6 +76,16 @@ describe("the doc-block check", () => {
     ]);
   });
 
+  it("takes words above a group of constants, beside one, or at the head of the file", () => {
+    const judgeConstants = (text: string) => readExports(text, "module.ts").flatMap(judgePlain);
+    expect(judgeConstants("/** Heats. */\nexport const air = 1006;\nexport const vapour = 1860;")).toEqual([]);
+    expect(judgeConstants("export const air = 1006; // J/kgK\n\nexport const vapour = 1860;\n")).toEqual([
+      "line 3, vapour: has no doc block",
+    ]);
+    expect(judgeConstants("/** Heats. */\n\nexport const air = 1006;\n\nexport const vapour = 1860;")).toEqual([]);
+    expect(judgeConstants("/** Heats. */\n\nexport type Heat = number;")).toEqual([]);
+  });
+
   it("runs examples and refuses a wrong number", () => {
     const heat = (flow: number, rise: number) => 1006 * flow * rise;
     const examples = readExamples(

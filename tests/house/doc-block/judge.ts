@@ -4,8 +4,9 @@ import type { ExportedThing } from "./exports.ts";
 /** Unit words of parameters that are no numbers; they need no range. */
 const words = new Set(["text", "choice", "record", "flag", "function", "list", "number", "type"]);
 
-/** What is wrong with the plain block of an exported thing: it has to be there and say something. */
+/** What is wrong with the plain block of an exported thing: it has to be there and say something; constants may share one. */
 export function judgePlain(thing: ExportedThing): string[] {
+  if (thing.kind === "constant" && thing.isToldByGroup) return [];
   if (thing.block === undefined) return [say(thing, "has no doc block")];
   return takeApart(thing.block).words === "" ? [say(thing, "has a doc block without a sentence")] : [];
 }
