@@ -11,6 +11,8 @@ export type ParsedQuantity =
   | { readonly ok: false; readonly problem: string; readonly allowed: string };
 
 const longestText = 120;
+/** Units that a message names; the common ones stand first in the table. */
+const mostNamed = 8;
 
 /**
  * Reads a quantity that a person typed, with its unit: `24,000 CFM`, `3-1/2 in`, `3'-6"`, `2.75 in w.g.`. Words that
@@ -43,8 +45,8 @@ export function allowedText(kind: QuantityKind): string {
   const entry = kindTable[kind];
   const article = /^[aeiou]/i.test(entry.words) ? "an" : "a";
   if (entry.bare) return `${article} ${entry.words} such as ${entry.example}`;
-  const names = entry.units.map((each) => each.name);
-  const last = names.pop() ?? "";
+  const names = entry.units.slice(0, mostNamed).map((each) => each.name);
+  const last = entry.units.length > mostNamed ? `another unit of ${entry.words}` : (names.pop() ?? "");
   const list = names.length === 0 ? last : `${names.join(", ")} or ${last}`;
   return `${article} ${entry.words} in ${list}, such as ${entry.example}`;
 }
@@ -60,9 +62,16 @@ function refused(problem: string, kind: QuantityKind): ParsedQuantity {
   return { ok: false, problem, allowed: allowedText(kind) };
 }
 
+/** Nothing is colder than absolute zero or emptier than vacuum. */
+const leastOfKind: { readonly [kind in QuantityKind]?: number } = { temperature: -273.15, absolutePressure: 0 };
+
 function accepted(reading: number, unit: Unit, kind: QuantityKind): ParsedQuantity {
   const value = siFromReading(reading, unit);
   if (!Number.isFinite(reading) || !Number.isFinite(value)) return refused("the number is not finite", kind);
+  const least = leastOfKind[kind];
+  if (least !== undefined && value < least - 1e-9) {
+    return refused(`${reading} ${unit.name} is below ${kind === "temperature" ? "absolute zero" : "vacuum"}`, kind);
+  }
   return { ok: true, value: value === 0 ? 0 : value, unit: unit.name };
 }
 

@@ -49,6 +49,8 @@ export const velocityUnits = [
   unit("mph", 1609.344 / hour, "mile/h", "miles/h", "mi/h"),
   unit("km/h", 1000 / hour, "kph", "kmh"),
   unit("knots", 1852 / hour, "knot", "kn", "kt", "kts"),
+  unit("in/h", inch / hour, "iph"),
+  unit("mm/h", 1e-3 / hour),
 ];
 
 export const temperatureUnits = [
@@ -67,11 +69,11 @@ export const temperatureDifferenceUnits = [
 
 const psi = unit("psi", poundForce / squareInch, "lb/in2", "lbf/in2");
 const siPressures = [
-  unit("Pa", 1, "n/m2"),
-  unit("hPa", 100),
   unit("kPa", 1000, "kn/m2"),
-  megaUnit("MPa", 1e6),
   unit("bar", 1e5, "bars"),
+  unit("Pa", 1, "n/m2"),
+  megaUnit("MPa", 1e6),
+  unit("hPa", 100),
   unit("mbar", 100, "millibar", "millibars"),
 ];
 const water = ["wg", "wc", "h2o", "water", "watergauge", "watercolumn"];
@@ -92,8 +94,8 @@ const marked = (bases: Unit[], letter: string, words: string[]): Unit[] =>
 
 export const pressureDifferenceUnits = [
   inchOfWater,
-  ...siPressures,
   { ...psi, spellings: [...psi.spellings, "psid"] },
+  ...siPressures,
   ...waterColumns,
   ...mercuryColumns,
   atmosphere,
