@@ -1,4 +1,4 @@
-import { structureRules } from "./tools/arrows.mjs";
+import { structureRules } from "./tools/arrow-rules.mjs";
 
 /** Import arrows and their reasons: see tools/arrows.mjs and docs/arrows.md. Run by tools/structure.mjs. */
 export default {

@@ -1,5 +1,6 @@
 /** Writes docs/arrows.md from the lists that the structure check reads. */
-import { kindFolders, structureRules, workspaces } from "./arrows.mjs";
+import { structureRules } from "./arrow-rules.mjs";
+import { kindFolders, workspaces } from "./arrows.mjs";
 
 /** @param {string} sentence */
 function capital(sentence) {
@@ -9,13 +10,12 @@ function capital(sentence) {
 /** @param {import("./arrows.mjs").Workspace} workspace */
 function workspacePart(workspace) {
   const others = workspace.workspaces.length === 0 ? "no other workspace" : workspace.workspaces.join(", ");
-  const packages = workspace.packages.length === 0 ? "none" : workspace.packages.join(", ");
   return [
     `## ${workspace.name}`,
     "",
     `${capital(workspace.why)}.`,
     "",
-    `May import: ${others}. Packages: ${packages}. Node's own modules: ${workspace.builtins ? "yes" : "no"}.`,
+    `May import: ${others}; the packages of its own manifest; Node's own modules: ${workspace.builtins ? "yes" : "no"}.`,
     "",
     "| folder | holds | why the arrow points one way |",
     "|---|---|---|",

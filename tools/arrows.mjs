@@ -3,7 +3,7 @@
  * The structure check, its rules and the page docs/arrows.md are all made from these lists.
  *
  * @typedef {{ name: string, holds: string, why: string }} Folder
- * @typedef {{ name: string, folders: readonly Folder[], packages: readonly string[], workspaces: readonly string[], builtins: boolean, why: string }} Workspace
+ * @typedef {{ name: string, folders: readonly Folder[], workspaces: readonly string[], builtins: boolean, why: string }} Workspace
  */
 
 /** @type {readonly Folder[]} */
@@ -175,7 +175,6 @@ export const workspaces = [
   {
     name: "engine",
     folders: engineFolders,
-    packages: ["yaml"],
     workspaces: [],
     builtins: false,
     why: "the engine is pure: it runs in Node, in a browser and in a worker, so it may lean on neither disk, page nor clock",
@@ -183,7 +182,6 @@ export const workspaces = [
   {
     name: "documents",
     folders: documentFolders,
-    packages: [],
     workspaces: ["engine"],
     builtins: false,
     why: "a writer turns the engine's lists into bytes; who stores the bytes is not its business",
@@ -191,7 +189,6 @@ export const workspaces = [
   {
     name: "node",
     folders: nodeFolders,
-    packages: ["@fastify/static", "cli-table3", "commander", "fastify"],
     workspaces: ["engine", "documents"],
     builtins: true,
     why: "the Node side reads the engine and the writers; the page is served as built files, never imported",
@@ -199,7 +196,6 @@ export const workspaces = [
   {
     name: "web",
     folders: webFolders,
-    packages: ["mutative", "react", "react-dom", "zustand"],
     workspaces: ["engine", "documents"],
     builtins: false,
     why: "the page runs in a browser: it reads the engine and the writers, never the disk side",
@@ -226,128 +222,3 @@ export const entryModules =
 
 /** Tests, their data and benchmarks: never part of the program. */
 export const testModules = "(\\.test|\\.test-data)\\.tsx?$|^packages/[^/]+/bench/|^tests/";
-
-/** @param {string} text */
-function escaped(text) {
-  return text.replace(/[\\^$.*+?()[\]{}|/]/g, "\\$&");
-}
-
-/** @param {readonly string[]} names */
-function anyOf(names) {
-  return `(${names.map(escaped).join("|")})`;
-}
-
-/** @param {Workspace} workspace */
-function folderRules(workspace) {
-  const root = `^packages/${workspace.name}/src/`;
-  return workspace.folders.flatMap((folder, place) => {
-    const below = workspace.folders.slice(place + 1).map((each) => each.name);
-    if (below.length === 0) return [];
-    return [
-      {
-        name: `${workspace.name}-${folder.name}-looks-only-up`,
-        comment: `${folder.name}/ holds ${folder.holds}: ${folder.why}.`,
-        severity: "error",
-        from: { path: `${root}${folder.name}/`, pathNot: testModules },
-        to: { path: `${root}${anyOf(below)}/` },
-      },
-    ];
-  });
-}
-
-/** @param {Workspace} workspace */
-function workspaceRules(workspace) {
-  const from = { path: `^packages/${workspace.name}/src/`, pathNot: testModules };
-  const others = workspaces.filter((each) => each !== workspace && !workspace.workspaces.includes(each.name));
-  const rules = [
-    {
-      name: `${workspace.name}-knows-its-workspaces`,
-      comment: `${workspace.why}.`,
-      severity: "error",
-      from,
-      to: { path: `^packages/${anyOf(others.map((each) => each.name))}/` },
-    },
-    {
-      name: `${workspace.name}-listed-packages-only`,
-      comment: `Each package that production code leans on is listed and has a page in docs/decisions; ${workspace.name}: ${workspace.packages.join(", ") || "none"}.`,
-      severity: "error",
-      from,
-      to:
-        workspace.packages.length === 0
-          ? { path: "node_modules/" }
-          : { path: "node_modules/", pathNot: `node_modules/(@types/)?${anyOf(workspace.packages)}/` },
-    },
-  ];
-  if (!workspace.builtins)
-    rules.push({
-      name: `${workspace.name}-no-node-builtins`,
-      comment: `${workspace.why}.`,
-      severity: "error",
-      from,
-      to: /** @type {any} */ ({ dependencyTypes: ["core"] }),
-    });
-  return rules;
-}
-
-const kindRules = kindFolders.map(({ workspace, folder, why }) => ({
-  name: `${folder}-kinds-are-strangers`,
-  comment: `${why}.`,
-  severity: "error",
-  from: { path: `^packages/${workspace}/src/${folder}/([^/]+)/`, pathNot: testModules },
-  to: { path: `^packages/${workspace}/src/${folder}/[^/]+/`, pathNot: `^packages/${workspace}/src/${folder}/$1/` },
-}));
-
-const generalRules = [
-  {
-    name: "no-circles",
-    comment:
-      "Two modules that need each other are one module, or miss a third; types count, because they bind as hard.",
-    severity: "error",
-    from: {},
-    to: { circular: true },
-  },
-  {
-    name: "standard-imports-nothing",
-    comment: "A quoted table stands by itself, so that anybody can check it against the publication.",
-    severity: "error",
-    from: { path: "^packages/engine/src/standard/", pathNot: testModules },
-    to: { pathNot: "^packages/engine/src/standard/" },
-  },
-  {
-    name: "disk-only-through-files",
-    comment: "files/ is the only door to the disk: refusals, sizes and encodings are decided there, once.",
-    severity: "error",
-    from: { path: "^packages/node/src/", pathNot: [testModules, "^packages/node/src/files/"] },
-    to: { path: "^(node:)?fs(/promises)?$", dependencyTypes: ["core"] },
-  },
-  {
-    name: "program-never-imports-tests",
-    comment: "What ships may not lean on what checks it.",
-    severity: "error",
-    from: { path: "^packages/[^/]+/src/", pathNot: testModules },
-    to: { path: [testModules, "^tools/"] },
-  },
-  {
-    name: "everything-resolves",
-    comment: "An import that leads nowhere runs on one machine only.",
-    severity: "error",
-    from: {},
-    to: { couldNotResolve: true },
-  },
-  {
-    name: "everything-is-reached",
-    comment: "Code that no program starts is either unfinished or left over.",
-    severity: "error",
-    from: { path: entryModules },
-    to: { path: "^packages/[^/]+/src/", pathNot: testModules, reachable: false },
-  },
-];
-
-/** The rules in the form that dependency-cruiser reads. */
-export const structureRules = {
-  forbidden: [
-    ...generalRules,
-    ...kindRules,
-    ...workspaces.flatMap((each) => [...workspaceRules(each), ...folderRules(each)]),
-  ],
-};

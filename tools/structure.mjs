@@ -5,12 +5,10 @@
 import { existsSync, readdirSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { entryModules, structureRules, workspaces } from "./arrows.mjs";
+import { structureRules } from "./arrow-rules.mjs";
+import { entryModules, workspaces } from "./arrows.mjs";
 
 const projectRoot = dirname(dirname(fileURLToPath(import.meta.url)));
-
-/** @type {Map<string, string>} */
-const reasons = new Map(structureRules.forbidden.map((rule) => [rule.name, rule.comment]));
 
 /**
  * @param {string} root the folder that holds packages/
@@ -65,7 +63,7 @@ async function cruiseFolders(root, folders) {
 function describeViolation(violation) {
   const way = [violation.from, ...(violation.cycle?.map((each) => each.name) ?? [violation.to])];
   const arrow = way.length === 2 && way[0] === way[1] ? violation.from : way.join(" → ");
-  return `${violation.rule.name}: ${arrow}\n    ${reasons.get(violation.rule.name) ?? ""}`;
+  return `${violation.rule.name}: ${arrow}`;
 }
 
 /**
@@ -149,6 +147,8 @@ function folderOf(path) {
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const { modules, arrows, circles, problems } = await checkStructure();
   for (const problem of problems) console.log(problem);
+  for (const { name, comment } of structureRules.forbidden)
+    if (problems.some((problem) => problem.startsWith(`${name}: `))) console.log(`  ${name}, because: ${comment}`);
   const circleWords = `${circles} ${circles === 1 ? "circle" : "circles"}`;
   console.log(`${modules} modules, ${arrows} arrows, ${circleWords}, ${problems.length} problems`);
   if (problems.length > 0) process.exitCode = 1;
