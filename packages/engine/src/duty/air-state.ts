@@ -1,4 +1,6 @@
-import { humidityRatioFromRelativeHumidity, humidityRatioFromWetBulb, saturationHumidityRatio } from "#fluid/moist-air";
+import { humidityRatioFromRelativeHumidity } from "#fluid/moist-air";
+import { saturationHumidityRatio } from "#fluid/saturation";
+import { humidityRatioFromWetBulb } from "#fluid/wet-bulb";
 import { type GroupCheck, quantity, type ValuesOf } from "#form/field";
 
 /** A state of air as a person knows it: dry bulb and one measure of moisture. */

@@ -103,6 +103,17 @@ export interface SectionLayout {
   readonly length: number;
   /** m, where the section stands outside the cabinet (a hood); 0 otherwise. */
   readonly outside: number;
+  /** Where air of another path comes in or goes out: return air on top, supply through the floor, … */
+  readonly openings?: readonly Opening[];
+}
+
+/** An opening of the cabinet in the section. */
+export interface Opening {
+  readonly air: "outside" | "return" | "supply";
+  readonly face: "entry" | "exit" | "top" | "bottom";
+  /** m: from the section's entry plane along the airflow on top and bottom, from the floor up on entry and exit. */
+  readonly from: number;
+  readonly to: number;
 }
 
 /**
@@ -116,6 +127,8 @@ export interface SectionKind<
   Rating extends SectionRating = SectionRating,
 > {
   readonly name: Name;
+  /** What the unit needs to know the section for; most kinds have no role. */
+  readonly role?: SectionRole;
   /** One sentence in the trade's words. */
   readonly meaning: string;
   readonly fields: F;
@@ -127,10 +140,31 @@ export interface SectionKind<
   readonly layout: (design: Design, frame: Frame) => SectionLayout;
   /** Elevation inside `layout.length` × frame.height, millimetres, x in airflow from the entry plane, y up from the floor. */
   readonly picture: (design: Design, frame: Frame, name: string) => readonly DisplayItem[];
+  /** Pa of the section's compartment against its surroundings, where it is not the leaving stream's static pressure. */
+  readonly wallPressure?: (rating: Rating) => number;
   readonly figures: readonly FigureLine<Rating>[];
   readonly working: readonly WorkingLine<Design, Rating>[];
   readonly shortfalls?: (design: Design, rating: Rating, condition: SectionCondition) => readonly Shortfall[];
   readonly notes?: (design: Design, rating: Rating, condition: SectionCondition) => readonly Note[];
+}
+
+/** Roles that the unit acts on: it balances the mixing box and the fan, and sets the coils and the humidifier. */
+export type SectionRole = "mixing" | "heating" | "cooling" | "humidifying" | "fan";
+
+/** What a section with the role `mixing` reports besides, so that the unit can find the return flow. */
+export interface MixingRating extends SectionRating {
+  /** kg/s of dry air drawn from the return opening, and what comes with it. */
+  returnDryAirFlow: number;
+  returnWaterFlow: number;
+  returnEnthalpyFlow: number;
+  /** Pa that the return path has to spare against the plenum; zero when the flows agree with the dampers. */
+  returnImbalance: number;
+}
+
+/** What a section with the role `fan` reports besides. */
+export interface FanRating extends SectionRating {
+  /** W from the mains, all fans of the section. */
+  electricPower: number;
 }
 
 /** The parts of a section cannot be built as asked: says which field, what, and what would do. */

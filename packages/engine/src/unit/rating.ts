@@ -10,8 +10,12 @@ export interface UnitRating {
   readonly outdoors: Air;
   /** In airflow order, one for each section of the unit. */
   readonly sections: readonly SectionRating[];
+  /** Air behind each section, after its leakage: what enters the next one. */
+  readonly between: readonly Air[];
   /** kg/s of dry air that leaks into the stream after each section; negative outwards. */
   readonly leakage: Float64Array;
+  /** kg/s of meltwater at 0 °C that drains behind each section where a leak thaws carried ice; almost always 0. */
+  readonly drained: Float64Array;
   /** Air at the end of the unit, after the last section's leakage. */
   readonly supply: Air;
   /** m³/s at the density of the supply, and as standard air. */

@@ -1,0 +1,63 @@
+import type { Condition } from "#duty/condition";
+import { type Duty, dutyFields } from "#duty/duty";
+import { ownConditionField } from "#duty/own-condition";
+import { type Fields, group, list, text, type ValuesOf, variant } from "#form/field";
+import type { SectionKind } from "#section/contract";
+import { sectionKinds } from "#section/kinds";
+import { casingFields } from "#unit/casing";
+import type { Unit } from "#unit/unit";
+
+/** First line of every job file: what the file is, and the version of its layout. */
+export const jobFormat = "oncethrough job 1";
+
+/** A job read and made ready: the duty, the machine, the conditions at which it is solved. */
+export interface Job {
+  readonly tag: string;
+  readonly duty: Duty;
+  readonly unit: Unit;
+  /** The sixteen standard conditions, then the user's own. */
+  readonly conditions: readonly Condition[];
+}
+
+/** Every section has a name of its own besides the fields of its kind. */
+const nameField = text({
+  meaning: "Name of the section in the unit; the kind's name when left out",
+  optional: true,
+  longest: 40,
+});
+
+const kinds: readonly SectionKind[] = sectionKinds as unknown as readonly SectionKind[];
+
+/** The kind of that name. */
+export function sectionKind(name: string): SectionKind | undefined {
+  return kinds.find((kind) => kind.name === name);
+}
+
+const variants: Record<string, Fields> = Object.fromEntries(
+  kinds.map((kind) => [kind.name, { name: nameField, ...kind.fields }]),
+);
+
+const checks = Object.fromEntries(kinds.flatMap((kind) => (kind.check ? [[kind.name, kind.check]] : [])));
+
+/** Everything that a job file may say. */
+export const jobFields = {
+  format: text({ meaning: `Layout of this file: \`${jobFormat}\`` }),
+  note: text({ meaning: "Anything worth saying about the job", default: "", longest: 4000 }),
+  revision: text({ meaning: "Revision letter or number", default: "", longest: 20 }),
+  duty: group(dutyFields, { meaning: "What the customer needs" }),
+  unit: group(
+    {
+      casing: group(casingFields, { meaning: "The cabinet" }),
+      sections: list(variant(variants, { meaning: "A section of the machine", checks }), {
+        meaning: "Sections in airflow order, from intake to duct",
+        fewest: 1,
+        most: 60,
+      }),
+    },
+    { meaning: "The machine" },
+  ),
+  conditions: list(ownConditionField, { meaning: "Conditions of the user's own", optional: true, most: 100 }),
+} as const;
+
+/** The values that a job text gives, before the machine is made ready. */
+export type JobValues = ValuesOf<typeof jobFields>;

@@ -1,0 +1,96 @@
+import { findRoot } from "#numerics/find-root";
+import { externalStaticNeeded } from "./external-static.ts";
+import type { UnitRating } from "./rating.ts";
+import type { Unit } from "./unit.ts";
+import { fanRatingAt, mixingRatingAt, sectionWithRole, startOutdoors, walk } from "./walk.ts";
+
+/** Share of the flow to which the mixing box is balanced. */
+const flowTolerance = 1e-12;
+/** Fastest wheel that the search for a speed considers, rev/s. */
+const fastestWheel = 150;
+
+/**
+ * Walks from the intake to the mixing box so that `total` kg/s of dry air leave it: finds the return flow at which the
+ * return path and the intake path meet at one plenum pressure. Without a mixing box all of it comes through the intake.
+ */
+export function walkToMixingBox(unit: Unit, rating: UnitRating, total: number, windPressure: number): number {
+  const { operation, condition } = rating;
+  const index = sectionWithRole(unit, "mixing");
+  if (index < 0) {
+    operation.returnDryAirFlow = 0;
+    startOutdoors(rating, total, windPressure);
+    return 0;
+  }
+  const wanted = condition.returnAir.outsideAirShare;
+  const imbalanceAt = (returnFlow: number): number => {
+    operation.returnDryAirFlow = returnFlow;
+    startOutdoors(rating, total - returnFlow, windPressure);
+    walk(unit, rating, 0, index);
+    return mixingRatingAt(rating, index).returnImbalance;
+  };
+  const guess = rating.walks > 0 ? operation.returnDryAirFlow : (1 - wanted) * total;
+  if (isGivenShare(unit, index, rating)) {
+    imbalanceAt((1 - wanted) * total);
+    return index + 1;
+  }
+  if (imbalanceAt(0) <= 0) return index + 1;
+  balanceReturn(imbalanceAt, guess, total);
+  return index + 1;
+}
+
+/** An actuated box, or one without return opening, takes the share as it is told. */
+function isGivenShare(unit: Unit, index: number, rating: UnitRating): boolean {
+  const design = unit.sections[index]!.design as { control?: string; hasReturn?: boolean };
+  if (design.hasReturn === false) return true;
+  return design.control === "actuated" && rating.condition.flow.mode !== "fan stopped";
+}
+
+function balanceReturn(imbalanceAt: (returnFlow: number) => number, guess: number, total: number): void {
+  const highest = 0.995 * total;
+  if (imbalanceAt(highest) >= 0) return;
+  const narrowLow = Math.max(0, 0.98 * guess);
+  const narrowHigh = Math.min(highest, 1.02 * guess + 1e-6 * total);
+  const isInside = imbalanceAt(narrowLow) > 0 && imbalanceAt(narrowHigh) < 0;
+  const root = isInside
+    ? findRoot(imbalanceAt, narrowLow, narrowHigh, flowTolerance * total)
+    : findRoot(imbalanceAt, 0, highest, flowTolerance * total);
+  imbalanceAt(root);
+}
+
+/**
+ * Finds the wheel speed at which the fan, entered as on the last walk, adds `rise` Pa of total pressure. The fan's
+ * section is left rated at that speed. Gives false when no speed within reach does.
+ */
+export function settleFanSpeed(unit: Unit, rating: UnitRating, rise: number): boolean {
+  const index = sectionWithRole(unit, "fan");
+  const section = unit.sections[index]!;
+  const record = fanRatingAt(rating, index);
+  const at = { condition: rating.condition, operation: rating.operation };
+  const entering = index === 0 ? rating.outdoors : rating.between[index - 1]!;
+  const lacking = (speed: number): number => {
+    rating.operation.fanSpeed = speed;
+    section.behaviour.rate(section.design, entering, at, record);
+    return -record.totalPressureLoss - rise;
+  };
+  const now = rating.operation.fanSpeed;
+  const low = 0.97 * now;
+  const high = 1.03 * now;
+  if (lacking(low) < 0 && lacking(high) > 0) {
+    lacking(findRoot(lacking, low, high, 1e-12 * now));
+    return true;
+  }
+  if (lacking(0.02) > 0 || lacking(fastestWheel) < 0) {
+    rating.operation.fanSpeed = now;
+    lacking(now);
+    return false;
+  }
+  lacking(findRoot(lacking, 0.02, fastestWheel, 1e-11));
+  return true;
+}
+
+/** Reads the static pressure that the unit holds at its end and what the duct system needs there. */
+export function readExternalStatic(rating: UnitRating): number {
+  rating.externalStaticNeeded = externalStaticNeeded(rating.condition, rating.supply.dryAirFlow);
+  rating.externalStaticHeld = rating.supply.staticPressure;
+  return rating.externalStaticNeeded - rating.externalStaticHeld;
+}

@@ -1,0 +1,179 @@
+import type { Condition } from "#duty/condition";
+import { density } from "#fluid/moist-air";
+import { findRoot } from "#numerics/find-root";
+import { standardAirDensity } from "#quantity/standard-air";
+import { createAir } from "#section/air";
+import { actualAirflow } from "#section/station";
+import { readExternalStatic, settleFanSpeed, walkToMixingBox } from "./balance.ts";
+import type { UnitRating } from "./rating.ts";
+import { type Rises, readRises, setCoils } from "./set-points.ts";
+import type { Unit } from "./unit.ts";
+import { fanRatingAt, sectionWithRole, walk } from "./walk.ts";
+
+/** Walks after which a balance that has not come will not come. */
+const mostWalks = 60;
+/** Flow balance, share of the flow. */
+const flowTolerance = 1e-11;
+/** Pressure balance, Pa: a hundred-millionth of a common fan pressure. */
+const pressureTolerance = 1e-7;
+/** Set point, K. */
+const temperatureTolerance = 1e-7;
+/** Wind pressure at the intake over velocity pressure; common practice for a wall or hood that faces the wind. */
+const windPressureCoefficient = 0.7;
+const gravity = 9.80665;
+
+/** A rating to be filled again and again for one unit. */
+export function createUnitRating(unit: Unit, condition: Condition): UnitRating {
+  return {
+    condition,
+    operation: {
+      fanSpeed: 15,
+      fansRunning: true,
+      returnDryAirFlow: 0,
+      dampers: "as set",
+      coolingLeaving: undefined,
+      heatingLeaving: undefined,
+      humidifierLeaving: undefined,
+    },
+    outdoors: createAir(),
+    sections: unit.sections.map((section) => section.behaviour.createRating()),
+    between: unit.sections.map(() => createAir()),
+    leakage: new Float64Array(unit.sections.length),
+    drained: new Float64Array(unit.sections.length),
+    supply: createAir(),
+    supplyActualAirflow: 0,
+    supplyStandardAirflow: 0,
+    outsideAirShare: 1,
+    externalStaticNeeded: 0,
+    externalStaticHeld: 0,
+    fanElectricPower: 0,
+    solved: false,
+    reason: "not rated yet",
+    walks: 0,
+  };
+}
+
+/**
+ * Solves the unit at a condition and fills `rating`: flows, pressures, states, set points. What the sections give is
+ * exact in every walk; the walks repeat until flow, damper share, fan speed and set points agree with one another.
+ * A balance that cannot be reached leaves `solved` false and says why in `reason`.
+ */
+export function rateUnit(unit: Unit, condition: Condition, rating: UnitRating): UnitRating {
+  rating.condition = condition;
+  rating.walks = 0;
+  rating.solved = false;
+  rating.reason = "";
+  const { operation } = rating;
+  const { flow } = condition;
+  operation.fansRunning = flow.mode !== "fan stopped";
+  operation.dampers = flow.mode === "fan stopped" ? flow.dampers : "as set";
+  const rises: Rises = { afterCooling: 0, afterHeating: 0 };
+  setCoils(rating, rises);
+  if (flow.mode === "flow held") rateAtFlow(unit, rating, rises, flow.dryAirFlow);
+  else if (flow.mode === "speed held") rateAtSpeed(unit, rating, rises, flow.fanSpeed);
+  else rateStopped(unit, rating, rises, flow.stackHeight);
+  readSums(unit, rating);
+  return rating;
+}
+
+/** One walk through the whole unit with `total` kg/s of dry air leaving the mixing box. */
+function walkWhole(unit: Unit, rating: UnitRating, total: number, windPressure: number): void {
+  const next = walkToMixingBox(unit, rating, total, windPressure);
+  walk(unit, rating, next, unit.sections.length - 1);
+  rating.walks++;
+}
+
+/** The fan's speed follows: `wanted` kg/s of dry air are to leave the unit against the duct system. */
+function rateAtFlow(unit: Unit, rating: UnitRating, rises: Rises, wanted: number): void {
+  let total = wanted;
+  rating.operation.fanSpeed ||= 15;
+  for (let count = 0; count < mostWalks; count++) {
+    walkWhole(unit, rating, total, 0);
+    const missing = wanted - rating.supply.dryAirFlow;
+    const lacking = readExternalStatic(rating);
+    readRises(unit, rating, rises);
+    const moved = setCoils(rating, rises);
+    const isSettled =
+      Math.abs(missing) <= flowTolerance * wanted &&
+      Math.abs(lacking) <= pressureTolerance &&
+      moved <= temperatureTolerance;
+    if (isSettled) {
+      rating.solved = true;
+      return;
+    }
+    total += missing;
+    const rise = -fanRatingAt(rating, sectionWithRole(unit, "fan")).totalPressureLoss + lacking;
+    if (!settleFanSpeed(unit, rating, rise)) {
+      rating.reason = "no fan speed reaches the pressure that this flow needs";
+      return;
+    }
+  }
+  rating.reason = "flow, fan speed and set points did not come to rest";
+}
+
+/** The fan turns at `speed`; the flow follows from the duct system. */
+function rateAtSpeed(unit: Unit, rating: UnitRating, rises: Rises, speed: number): void {
+  rating.operation.fanSpeed = speed;
+  const design = rating.condition.externalStatic.designDryAirFlow;
+  const lackingAt = (total: number): number => {
+    walkWhole(unit, rating, total, 0);
+    readRises(unit, rating, rises);
+    setCoils(rating, rises);
+    return readExternalStatic(rating);
+  };
+  settleFlow(rating, lackingAt, 0.05 * design, 2 * design, "the fan at its fixed speed meets the duct system nowhere");
+}
+
+/** Wind and the warm column downstream move what air still moves. */
+function rateStopped(unit: Unit, rating: UnitRating, rises: Rises, stackHeight: number): void {
+  const { condition, operation } = rating;
+  operation.fanSpeed = 0;
+  const { outdoor, barometricPressure } = condition;
+  const outdoorDensity = density(outdoor.dryBulb, outdoor.humidityRatio, barometricPressure);
+  const windPressure = 0.5 * windPressureCoefficient * outdoorDensity * outdoor.windSpeed ** 2;
+  const column = density(condition.returnAir.dryBulb, condition.returnAir.humidityRatio, barometricPressure);
+  const stackPressure = Math.max(0, (outdoorDensity - column) * gravity * stackHeight);
+  const design = condition.externalStatic.designDryAirFlow;
+  const lackingAt = (total: number): number => {
+    walkWhole(unit, rating, total, windPressure);
+    readRises(unit, rating, rises);
+    setCoils(rating, rises);
+    return readExternalStatic(rating) - stackPressure;
+  };
+  settleFlow(rating, lackingAt, 1e-4 * design, design, "nothing moves air through the stopped unit");
+}
+
+/** Finds the flow between `low` and `high` at which the duct system is met; pressure lacking grows with flow. */
+function settleFlow(
+  rating: UnitRating,
+  lackingAt: (total: number) => number,
+  low: number,
+  high: number,
+  whenNot: string,
+): void {
+  if (lackingAt(low) > 0) {
+    rating.reason = whenNot;
+    return;
+  }
+  if (lackingAt(high) < 0) {
+    rating.reason = "the flow would be more than the search considers";
+    return;
+  }
+  const root = findRoot(lackingAt, low, high, 1e-12 * high);
+  lackingAt(root);
+  // Set points that allow for fan heat settle at the flow found.
+  for (let count = 0; count < 6; count++) lackingAt(root);
+  rating.solved = true;
+}
+
+function readSums(unit: Unit, rating: UnitRating): void {
+  const { supply, operation, outdoors } = rating;
+  rating.supplyActualAirflow = actualAirflow(supply);
+  rating.supplyStandardAirflow = supply.dryAirFlow / standardAirDensity;
+  rating.outsideAirShare = outdoors.dryAirFlow / (outdoors.dryAirFlow + operation.returnDryAirFlow);
+  let power = 0;
+  unit.sections.forEach((section, index) => {
+    if (section.behaviour.role === "fan") power += fanRatingAt(rating, index).electricPower;
+  });
+  rating.fanElectricPower = power;
+}
