@@ -60,7 +60,7 @@ function lowerGammaShare(x: number): number {
  * @param density kg/m³, 0.7…1.5: density of the air
  * @returns share: 0…1 of the snow carried upwards
  * @outside 0 below the slowest flakes, 1 above the fastest
- * @example snowShareLifted(1, 1.2014) // 0.5 ± 1e-9
+ * @example snowShareLifted(1, 1.2014) // 0.5 ± 1e-4
  * @source locatelli-hobbs-1974 range of fall speeds, from memory; even spread derived-here
  */
 export function snowShareLifted(upwardVelocity: number, density: number): number {
