@@ -22,6 +22,20 @@ function iceEnthalpyAtZero(relations: AirRelations): number {
 }
 
 /**
+ * Enthalpy of the water or ice on the wick, against liquid at 0 °C.
+ *
+ * @param wetBulb °C, -60…100: temperature of the wick, ice below 0 °C
+ * @param relations choice, enhanced or ideal: the ideal relations carry the handbook's rounded ice
+ * @returns J/kg: enthalpy
+ * @outside linear, keeps answering
+ * @example wickEnthalpy(-10, "enhanced") // -354400
+ * @source ashrae-hof-2021-ch1 eq. 33, 35
+ */
+export function wickEnthalpy(wetBulb: number, relations: AirRelations): number {
+  return wetBulb < 0 ? iceEnthalpyAtZero(relations) + ICE_SPECIFIC_HEAT * wetBulb : LIQUID_SPECIFIC_HEAT * wetBulb;
+}
+
+/**
  * Humidity ratio from dry bulb and thermodynamic wet bulb: h + (Ws* − W) h_w* = hs*, the wick being ice below 0 °C.
  *
  * @param dryBulb °C, -60…90: dry-bulb temperature
@@ -40,8 +54,7 @@ export function humidityRatioFromWetBulb(
   pressure: number,
   relations: AirRelations = "enhanced",
 ): number {
-  const bulb =
-    wetBulb < 0 ? iceEnthalpyAtZero(relations) + ICE_SPECIFIC_HEAT * wetBulb : LIQUID_SPECIFIC_HEAT * wetBulb;
+  const bulb = wickEnthalpy(wetBulb, relations);
   const saturated = saturationHumidityRatio(wetBulb, pressure, relations);
   return (
     (saturated * (VAPOUR_ENTHALPY_AT_ZERO + VAPOUR_SPECIFIC_HEAT * wetBulb - bulb) -
