@@ -16,6 +16,7 @@ export type Field =
   | ListField<Field>
   | VariantField<Record<string, Fields>>;
 
+/** Fields by name. */
 export type Fields = { readonly [name: string]: Field };
 
 interface Described {
@@ -44,17 +45,20 @@ export interface NumberField extends Described {
   readonly maximum?: number;
 }
 
+/** One word out of a list. */
 export interface ChoiceField<Choice extends string = string> extends Described {
   readonly type: "choice";
   readonly choices: readonly Choice[];
   readonly default?: Choice;
 }
 
+/** Yes or no. */
 export interface FlagField extends Described {
   readonly type: "flag";
   readonly default?: boolean;
 }
 
+/** Free text. */
 export interface TextField extends Described {
   readonly type: "text";
   readonly default?: string;
@@ -79,11 +83,13 @@ export interface GroupField<Members extends Fields> extends Described {
   readonly check?: GroupCheck;
 }
 
+/** A condition on the members of a group together. */
 export type GroupCheck = (values: Readonly<Record<string, unknown>>, say: SayProblem) => void;
 
 /** Reports what is wrong at a member (or at the group, with `undefined`) and what is allowed. */
 export type SayProblem = (member: string | undefined, problem: string, allowed: string) => void;
 
+/** Any number of one field. */
 export interface ListField<Item extends Field> extends Described {
   readonly type: "list";
   readonly item: Item;

@@ -23,7 +23,12 @@ export function takeApart(text: string): Source {
     return { line: Math.max(1, line), column: Math.max(1, col) };
   };
   try {
-    const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: false });
+    const document = parseDocument(text, {
+      lineCounter: lines,
+      prettyErrors: false,
+      uniqueKeys: false,
+      keepSourceTokens: true,
+    });
     return { text, document, problems: syntaxProblems(text, document.errors, placeOf), placeOf };
   } catch {
     return {

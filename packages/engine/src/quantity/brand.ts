@@ -43,6 +43,7 @@ export function gaugePressure(value: number): GaugePressure {
  *
  * @param value Pa, at least 0: pressure against vacuum
  * @returns Pa: the same number
+ * @outside nothing is checked
  * @example absolutePressure(101325) // 101325
  * @source definition
  */
@@ -55,6 +56,7 @@ export function absolutePressure(value: number): AbsolutePressure {
  *
  * @param value °C, at least -273.15: a temperature
  * @returns °C: the same number
+ * @outside nothing is checked
  * @example temperature(20) // 20
  * @source definition
  */
@@ -103,6 +105,7 @@ export function standardAirflow(value: number): StandardAirflow {
  *
  * @param value m², at least 0: area of the outside dimensions
  * @returns m²: the same number
+ * @outside nothing is checked
  * @example grossArea(4) // 4
  * @source definition
  */
@@ -115,6 +118,7 @@ export function grossArea(value: number): GrossArea {
  *
  * @param value m², at least 0: area open between blades at their narrowest
  * @returns m²: the same number
+ * @outside nothing is checked
  * @example freeArea(1.8) // 1.8
  * @source definition
  */
@@ -127,6 +131,7 @@ export function freeArea(value: number): FreeArea {
  *
  * @param value m², at least 0: area of the opening without frame
  * @returns m²: the same number
+ * @outside nothing is checked
  * @example coreArea(3.6) // 3.6
  * @source definition
  */
@@ -140,6 +145,7 @@ export function coreArea(value: number): CoreArea {
  * @param gauge Pa, above minus the barometric pressure: pressure against the surroundings
  * @param barometric Pa, 50000…110000: absolute pressure of the surroundings
  * @returns Pa: absolute pressure
+ * @outside the sum is given all the same
  * @example absoluteFromGaugePressure(103421, 101325) // 204746
  * @source definition
  */
@@ -153,6 +159,7 @@ export function absoluteFromGaugePressure(gauge: GaugePressure, barometric: Abso
  * @param absolute Pa, at least 0: pressure against vacuum
  * @param barometric Pa, 50000…110000: absolute pressure of the surroundings
  * @returns Pa: pressure against the surroundings
+ * @outside the difference is given all the same
  * @example gaugeFromAbsolutePressure(204746, 101325) // 103421
  * @source definition
  */
@@ -193,6 +200,7 @@ export function actualFromStandardAirflow(standard: StandardAirflow, density: nu
  * @param actual m³/s, any: airflow at the density that the air has
  * @param density kg/m³, above 0: dry air per volume of the air as it is
  * @returns m³/s: airflow at the density of standard air
+ * @outside a density of zero gives no airflow
  * @example standardFromActualAirflow(10, 0.9610) // 7.9992 ± 1e-3
  * @source definition
  */

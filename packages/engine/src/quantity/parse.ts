@@ -22,7 +22,7 @@ const mostNamed = 8;
  * @param kind choice: what it measures
  * @returns record: the SI value and the unit's name, or the problem and what is allowed; the value is always finite
  * @outside anything that is not such a quantity gives a problem in words
- * @example parseQuantity("24,000 CFM", "airflow").value // 11.326736 ± 1e-6
+ * @example parseQuantity("24,000 CFM", "airflow").value // 11.326739 ± 1e-6
  * @source derived-here
  */
 export function parseQuantity(text: string, kind: QuantityKind): ParsedQuantity {
@@ -38,7 +38,7 @@ export function parseQuantity(text: string, kind: QuantityKind): ParsedQuantity 
  *
  * @param kind choice: what the field measures
  * @returns text: the units and an example
- * @example allowedText("velocity") // "a velocity in fpm, ft/s, m/s, mph, km/h or knots, such as 450 fpm"
+ * @example allowedText("velocity") // "a velocity in fpm, ft/s, m/s, mph, km/h, knots, in/h or mm/h, such as 450 fpm"
  * @source derived-here
  */
 export function allowedText(kind: QuantityKind): string {
@@ -51,7 +51,15 @@ export function allowedText(kind: QuantityKind): string {
   return `${article} ${entry.words} in ${list}, such as ${entry.example}`;
 }
 
-/** The unit of a kind that a text spells, or undefined. */
+/**
+ * The unit of a kind that a text spells.
+ *
+ * @param spelled text: a unit as typed
+ * @param kind choice: what it has to measure
+ * @returns record: the unit, or undefined when the kind has none that is so spelled
+ * @example unitOf("in. w.g.", "pressureDifference").factor // 249.08891 ± 1e-9
+ * @source nist-sp-811 appendix B
+ */
 export function unitOf(spelled: string, kind: QuantityKind): Unit | undefined {
   const canonical = canonicalUnit(spelled);
   const found = kindTable[kind].units.find((each) => each.spellings.includes(canonical));
