@@ -14,8 +14,9 @@ import { Complaint, commandScript, projectRoot, runOpenly, runQuietly, runTool }
 function houseChecks() {
   /** @param {readonly string[]} args */
   const node = (args) => () => runQuietly(process.execPath, args);
+  const colours = process.stdout.isTTY ? ["--colors=force"] : ["--colors=off"];
   return {
-    "format and lint": node([commandScript("@biomejs/biome", "biome"), "ci", "--max-diagnostics=50", "."]),
+    "format and lint": node([commandScript("@biomejs/biome", "biome"), "ci", "--max-diagnostics=50", ...colours, "."]),
     structure: node([join("tools", "structure.mjs")]),
     "unused exports": node([commandScript("knip"), "--no-progress"]),
     "generated files": node([join("tools", "generate.mjs"), "--check"]),

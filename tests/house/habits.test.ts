@@ -75,8 +75,7 @@ describe("files", () => {
 const impure = new Set(["Date", "Intl", "globalThis", "eval", "Function"]);
 
 /** Uses of a global, and of chance, in a module: names that are read as values, not members or types of that name. */
-function impurities(path: string): string[] {
-  const source = ts.createSourceFile(path, readText(path), ts.ScriptTarget.ES2023, true);
+function impurities({ path, source }: { path: string; source: ts.SourceFile }): string[] {
   const found: string[] = [];
   const visit = (node: ts.Node): void => {
     if (ts.isTypeNode(node)) return;
@@ -102,18 +101,22 @@ function isName(node: ts.Identifier): boolean {
 }
 
 describe("code", () => {
+  const program = programFiles.map((path) => ({
+    path,
+    source: ts.createSourceFile(path, readText(path), ts.ScriptTarget.ES2023, true),
+  }));
+
   it("of the engine knows no clock, chance, host or place", () => {
-    const engine = programFiles.filter((path) => path.startsWith("packages/engine/"));
+    const engine = program.filter(({ path }) => path.startsWith("packages/engine/"));
     expect(engine.flatMap(impurities)).toEqual([]);
   });
 
   it("keeps no state in a module", () => {
-    const kept = programFiles.flatMap((path) => {
-      const source = ts.createSourceFile(path, readText(path), ts.ScriptTarget.ES2023, true);
-      return source.statements
+    const kept = program.flatMap(({ path, source }) =>
+      source.statements
         .filter((each) => ts.isVariableStatement(each) && (each.declarationList.flags & ts.NodeFlags.Const) === 0)
-        .map((each) => `${path}: ${each.getText(source).split("\n")[0]}`);
-    });
+        .map((each) => `${path}: ${each.getText(source).split("\n")[0]}`),
+    );
     expect(kept).toEqual([]);
   });
 });
@@ -137,12 +140,13 @@ describe("dependencies", () => {
   });
 });
 
-describe("docs/architecture.md", () => {
-  it("names every folder of code that exists", () => {
-    const page = readText("docs/architecture.md");
-    const folders = new Set(programFiles.map((path) => path.split("/")[3]));
-    expect([...folders].filter((folder) => !page.includes(`${folder}/`) && !page.includes(`\`${folder}\``))).toEqual(
-      [],
-    );
+describe("docs/architecture", () => {
+  const folders = [...new Set(programFiles.map((path) => path.split("/").slice(1, 4).join("/")))];
+
+  it.each(["architecture.md", "architecture.svg"])("as %s names every folder of code that exists", (page) => {
+    const text = readText(`docs/${page}`);
+    const names = folders.map((path) => path.split("/")[2] ?? "");
+    expect(names.length).toBeGreaterThan(0);
+    expect(names.filter((name) => !text.includes(`\`${name}/\``) && !text.includes(`>${name}<`))).toEqual([]);
   });
 });
