@@ -2,7 +2,7 @@ import { chebyshevFit, evaluateFit, type Fit } from "#numerics/chebyshev";
 import { findRoot } from "#numerics/find-root";
 import { type AirRelations, enhancementCoefficients } from "./enhancement.ts";
 import { vapourPressureFromHumidityRatio } from "./moist-air.ts";
-import { saturatedVapourPressure } from "./saturation.ts";
+import { saturatedVapourPressureAtFreezing } from "./saturation.ts";
 import { COLDEST_SATURATION, saturationPressureEquation, ZERO_CELSIUS } from "./saturation-equation.ts";
 import { saturationPieces, TERMS } from "./saturation-table.ts";
 
@@ -60,7 +60,7 @@ export function dewPointFromVapourPressure(
     throw new RangeError(`dew point: vapour pressure ${vapourPressure} Pa at ${pressure} Pa; at least 0 is needed`);
   }
   // Between the end of the ice curve and the start of the liquid curve the dew point is 0 °C; liquid where both fit.
-  const overIce = vapourPressure < saturatedVapourPressure(0, pressure, relations);
+  const overIce = vapourPressure < saturatedVapourPressureAtFreezing(pressure, relations);
   const k = enhancementCoefficients(overIce, relations);
   const guess = overIce ? GUESS_OVER_ICE : GUESS_OVER_WATER;
   const u = Math.log(vapourPressure);

@@ -34,7 +34,16 @@ export const ENHANCEMENT_OVER_WATER: Float64Array = Float64Array.of(
 );
 export const NO_ENHANCEMENT: Float64Array = Float64Array.of(1, 0, 0, 0, 0, 0, 0, 0);
 
-/** The coefficients that hold at a temperature. */
+/**
+ * The coefficients that hold over ice or over water.
+ *
+ * @param overIce flag: over ice, below 0 °C, or over water
+ * @param relations choice, enhanced or ideal: ideal gives a factor of 1
+ * @returns list: k0 to k7
+ * @outside not applicable
+ * @example enhancementCoefficients(true, "ideal")[0] // 1
+ * @source derived-here fitted to humid air of IAPWS G8-10
+ */
 export function enhancementCoefficients(overIce: boolean, relations: AirRelations): Float64Array {
   if (relations === "ideal") return NO_ENHANCEMENT;
   return overIce ? ENHANCEMENT_OVER_ICE : ENHANCEMENT_OVER_WATER;

@@ -8,6 +8,7 @@ export interface Liquid {
   readonly massFraction: number;
 }
 
+/** Highest share of glycol by mass that the polynomials cover. */
 export const HIGHEST_GLYCOL_FRACTION = 0.6;
 /** Highest temperature of the glycol polynomials as published, °C; above it they are extrapolated. */
 export const HOTTEST_PUBLISHED_GLYCOL = 40;

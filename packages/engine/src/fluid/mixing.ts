@@ -44,7 +44,7 @@ export function airStream(dryAirFlow: number, dryBulb: number, humidityRatio: nu
  * @returns record: out
  * @outside temperatures outside −100…105 °C throw or answer the nearer end
  * @throws RangeError when an input is not a number
- * @example settle(30000, 0.012, 101325, airStream(1, 0, 0)).freeWater // 0.00384 ± 5e-5
+ * @example settle(30000, 0.012, 101325, airStream(1, 0, 0)).freeWater // 0.00424 ± 5e-5
  * @source ashrae-hof-2021-ch1 eq. 33
  */
 export function settle(enthalpy: number, totalWater: number, pressure: number, out: AirStream): AirStream {

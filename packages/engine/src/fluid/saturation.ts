@@ -1,9 +1,11 @@
-import { type AirRelations, enhancementCoefficients } from "./enhancement.ts";
+import { type AirRelations, ENHANCEMENT_OVER_WATER, enhancementCoefficients } from "./enhancement.ts";
 import { COLDEST_SATURATION, HOTTEST_SATURATION } from "./saturation-equation.ts";
 import { saturationPieces, TERMS } from "./saturation-table.ts";
 
 /** Molar mass of water over that of dry air. */
 export const MASS_RATIO = 0.621945;
+
+const PURE_AT_FREEZING = saturationPressure(0);
 
 /**
  * Saturation pressure of pure water vapour, over ice below 0 °C and over liquid from 0 °C up. Follows
@@ -67,6 +69,22 @@ export function saturatedVapourPressure(
 ): number {
   const pure = saturationPressure(dryBulb);
   return enhancement(dryBulb, pressure - pure, relations) * pure;
+}
+
+/**
+ * Pressure of the vapour in air saturated over water at 0 °C, where water and ice part.
+ *
+ * @param pressure Pa, 50000…110000: absolute pressure
+ * @param relations choice, enhanced or ideal: with or without the enhancement factor
+ * @returns Pa: vapour pressure at saturation over water
+ * @outside the fit of the enhancement factor is extrapolated
+ * @example saturatedVapourPressureAtFreezing(101325, "ideal") // 611.21 ± 0.01
+ * @source ashrae-hof-2021-ch1 eq. 6, 21
+ */
+export function saturatedVapourPressureAtFreezing(pressure: number, relations: AirRelations): number {
+  if (relations === "ideal") return PURE_AT_FREEZING;
+  const k = ENHANCEMENT_OVER_WATER;
+  return PURE_AT_FREEZING * (k[0]! + (pressure - PURE_AT_FREEZING) * k[4]!);
 }
 
 /**

@@ -36,7 +36,7 @@ interface Gibbs {
  * @param pressure Pa, saturation pressure…100000000: absolute pressure
  * @returns record: volume, enthalpy, specific heats and compressibility
  * @outside the equation is extrapolated
- * @example liquidWater(26.85, 3e6).specificVolume // 0.00100215168 ± 1e-14
+ * @example liquidWater(26.85, 3e6).specificVolume // 0.00100215168 ± 1e-11
  * @source iapws-if97-2007 eq. 7, table 2
  */
 export function liquidWater(temperature: number, pressure: number): WaterState {

@@ -70,7 +70,7 @@ export function waterViscosity(temperature: number): number {
  * @param temperature °C, 0…120: temperature
  * @returns W/mK: thermal conductivity
  * @outside holds the value at 0 or 120 °C
- * @example waterConductivity(20) // 0.5985 ± 3e-4
+ * @example waterConductivity(20) // 0.5981 ± 1e-4
  * @source iapws-r15-11 eq. 15
  */
 export function waterConductivity(temperature: number): number {

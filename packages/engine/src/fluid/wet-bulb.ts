@@ -1,7 +1,6 @@
-import { type AirRelations, enhancementCoefficients } from "./enhancement.ts";
+import type { AirRelations } from "./enhancement.ts";
 import {
   DRY_AIR_SPECIFIC_HEAT,
-  dryBulbFromEnthalpy,
   enthalpyFromHumidityRatio,
   HANDBOOK_ICE_ENTHALPY_AT_ZERO,
   ICE_ENTHALPY_AT_ZERO,
@@ -10,12 +9,8 @@ import {
   VAPOUR_ENTHALPY_AT_ZERO,
   VAPOUR_SPECIFIC_HEAT,
 } from "./moist-air.ts";
-import { MASS_RATIO, saturatedVapourPressure, saturationHumidityRatio } from "./saturation.ts";
-import { COLDEST_SATURATION } from "./saturation-equation.ts";
-import { saturationPieces, TERMS } from "./saturation-table.ts";
-
-/** No state within the pressures served saturates above this temperature: water boils at 102.3 °C at 110 kPa. */
-const HOTTEST_BULB = 104.99;
+import { MASS_RATIO, saturatedVapourPressureAtFreezing, saturationHumidityRatio } from "./saturation.ts";
+import { saturationCrossing, saturationGuess } from "./saturation-crossing.ts";
 
 function iceEnthalpyAtZero(relations: AirRelations): number {
   return relations === "ideal" ? HANDBOOK_ICE_ENTHALPY_AT_ZERO : ICE_ENTHALPY_AT_ZERO;
@@ -84,7 +79,7 @@ export function wetBulbFromHumidityRatio(
   relations: AirRelations = "enhanced",
 ): number {
   const enthalpy = enthalpyFromHumidityRatio(dryBulb, humidityRatio);
-  return Math.min(bulb(enthalpy, humidityRatio, dryBulb, pressure, relations), dryBulb);
+  return Math.min(bulb(enthalpy, humidityRatio, pressure, relations), dryBulb);
 }
 
 /**
@@ -107,7 +102,7 @@ export function wetBulbFromEnthalpy(
   pressure: number,
   relations: AirRelations = "enhanced",
 ): number {
-  return bulb(enthalpy, humidityRatio, dryBulbFromEnthalpy(enthalpy, humidityRatio), pressure, relations);
+  return bulb(enthalpy, humidityRatio, pressure, relations);
 }
 
 /**
@@ -128,32 +123,35 @@ export function saturatedDryBulbFromEnthalpy(
   pressure: number,
   relations: AirRelations = "enhanced",
 ): number {
-  const atZero = VAPOUR_ENTHALPY_AT_ZERO * saturationHumidityRatio(0, pressure, relations);
-  const overIce = enthalpy < atZero;
-  // The saturation curve at sea level, roughly; the enthalpy above dry air's scales with the inverse of the pressure.
-  const start = overIce
-    ? (enthalpy - atZero) / 1400
-    : 21.6 * Math.log((Math.max(enthalpy, 0) * (pressure / 101_325) + 20_000) / 29_500);
+  checkNumbers(enthalpy, 0, pressure);
+  const vapour = saturatedVapourPressureAtFreezing(pressure, relations);
+  const overIce = enthalpy < (VAPOUR_ENTHALPY_AT_ZERO * MASS_RATIO * vapour) / (pressure - vapour);
   const t = saturationCrossing(
     -enthalpy,
     DRY_AIR_SPECIFIC_HEAT,
     VAPOUR_ENTHALPY_AT_ZERO,
     VAPOUR_SPECIFIC_HEAT,
     pressure,
-    start,
+    saturationGuess(enthalpy, 0, 0, pressure),
     overIce,
     relations,
   );
   return overIce ? Math.min(t, 0) : Math.max(t, 0);
 }
 
-/** Wet bulb, water where water can be, else ice; between the two exactly 0 °C (only fog gets there). */
-function bulb(h: number, W: number, start: number, pressure: number, relations: AirRelations): number {
-  if (!(Number.isFinite(h) && Number.isFinite(W) && pressure > 0)) {
-    throw new RangeError(`wet bulb: enthalpy ${h} J/kg, humidity ratio ${W} kg/kg and pressure ${pressure} Pa`);
+function checkNumbers(enthalpy: number, humidityRatio: number, pressure: number): void {
+  if (!(Number.isFinite(enthalpy) && Number.isFinite(humidityRatio) && pressure > 0)) {
+    throw new RangeError(
+      `wet bulb: no answer for enthalpy ${enthalpy} J/kg, humidity ratio ${humidityRatio} kg/kg, pressure ${pressure} Pa`,
+    );
   }
+}
+
+/** Wet bulb, water where water can be, else ice; between the two exactly 0 °C (only fog gets there). */
+function bulb(h: number, W: number, pressure: number, relations: AirRelations): number {
+  checkNumbers(h, W, pressure);
   // Surplus of enthalpy over a water bulb of 0 °C, whose liquid has none: positive means that the bulb is water.
-  const vapour = saturatedVapourPressure(0, pressure, relations);
+  const vapour = saturatedVapourPressureAtFreezing(pressure, relations);
   const surplus = h - ((MASS_RATIO * vapour) / (pressure - vapour)) * VAPOUR_ENTHALPY_AT_ZERO;
   if (surplus >= 0) {
     const c = LIQUID_SPECIFIC_HEAT;
@@ -163,7 +161,7 @@ function bulb(h: number, W: number, start: number, pressure: number, relations: 
       VAPOUR_ENTHALPY_AT_ZERO,
       VAPOUR_SPECIFIC_HEAT - c,
       pressure,
-      start,
+      saturationGuess(h, W, c, pressure),
       false,
       relations,
     );
@@ -176,68 +174,9 @@ function bulb(h: number, W: number, start: number, pressure: number, relations: 
     VAPOUR_ENTHALPY_AT_ZERO - iceAtZero,
     VAPOUR_SPECIFIC_HEAT - ICE_SPECIFIC_HEAT,
     pressure,
-    start,
+    saturationGuess(h, W, 0, pressure),
     true,
     relations,
   );
   return t > -1e-12 ? 0 : t;
-}
-
-/**
- * Temperature at which a + b t + Ws(t) (c + d t) = 0: what wet bulb and saturated enthalpy come to. Multiplied by
- * p − e, with e the vapour pressure at saturation, so that it stays smooth at the boiling point; then Halley's method,
- * whose three derivatives come with the saturation table.
- */
-function saturationCrossing(
-  a: number,
-  b: number,
-  c: number,
-  d: number,
-  pressure: number,
-  start: number,
-  overIce: boolean,
-  relations: AirRelations,
-): number {
-  const q = saturationPieces;
-  const k = enhancementCoefficients(overIce, relations);
-  const lowest = overIce ? COLDEST_SATURATION : 0;
-  const highest = overIce ? -Number.EPSILON : HOTTEST_BULB;
-  let t = start < lowest ? lowest : Math.min(start, highest);
-  for (let count = 0; count < 60; count++) {
-    const whole = Math.floor(t);
-    const s = t - whole;
-    const i = (whole - COLDEST_SATURATION) * TERMS;
-    const q1 = q[i + 1]!;
-    const q2 = q[i + 2]!;
-    const q3 = q[i + 3]!;
-    const q4 = q[i + 4]!;
-    const q5 = q[i + 5]!;
-    const pure = q[i]! + s * (q1 + s * (q2 + s * (q3 + s * (q4 + s * q5))));
-    const pure1 = q1 + s * (2 * q2 + s * (3 * q3 + s * (4 * q4 + s * 5 * q5)));
-    const pure2 = 2 * q2 + s * (6 * q3 + s * (12 * q4 + s * 20 * q5));
-    const dry = pressure - pure;
-    const k7 = k[7]! * t * dry;
-    const slope = k[4]! + t * (k[5]! + t * k[6]!) + k7;
-    const f = k[0]! + t * (k[1]! + t * (k[2]! + t * k[3]!)) + dry * slope;
-    const f1 =
-      k[1]! + t * (2 * k[2]! + t * 3 * k[3]!) + dry * (k[5]! + 2 * t * k[6]! + dry * k[7]!) - pure1 * (slope + k7);
-    const e = f * pure;
-    const e1 = f * pure1 + f1 * pure;
-    const e2 = f * pure2 + 2 * f1 * pure1;
-    const line = a + b * t;
-    const m = MASS_RATIO * (c + d * t) - line;
-    const m1 = MASS_RATIO * d - b;
-    const g = line * pressure + e * m;
-    const g1 = b * pressure + e1 * m + e * m1;
-    const g2 = e2 * m + 2 * e1 * m1;
-    const halley = g1 * g1 - 0.5 * g * g2;
-    const step = halley > 0.3 * g1 * g1 ? (g * g1) / halley : g / g1;
-    let next = t - step;
-    if (next < lowest) next = lowest;
-    else if (next > highest) next = highest;
-    const moved = next - t;
-    t = next;
-    if (moved < 1e-7 && moved > -1e-7) return t;
-  }
-  return t;
 }
