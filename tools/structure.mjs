@@ -130,7 +130,7 @@ function wrongRoads(module) {
       return dependency.module.startsWith(".")
         ? [`${written} leaves the workspace; import it as @oncethrough/${there.workspace}/${there.folder}/…`]
         : [];
-    if (here.folder === there.folder && dependency.module.startsWith("#"))
+    if (dirname(module.source) === dirname(dependency.resolved) && dependency.module.startsWith("#"))
       return [`${written} lies in the same folder; import it by its relative path`];
     if (here.folder !== there.folder && dependency.module.startsWith("."))
       return [`${written} leaves the folder; import it as #${there.folder}/…`];

@@ -120,6 +120,10 @@ const faults: Record<string, { modules: Record<string, string>; finding: string 
     },
     finding: 'packages/engine/src/year/hour.ts: "../standard/gravity.ts" leaves the folder',
   },
+  "a mapped import of a neighbour in the same folder": {
+    modules: { "packages/engine/src/fluid/ice.ts": 'import { weigh } from "#fluid/air";\nexport const ice = weigh;' },
+    finding: 'packages/engine/src/fluid/ice.ts: "#fluid/air" lies in the same folder',
+  },
   "a relative import that leaves its workspace": {
     modules: {
       "packages/web/src/view/chart.ts":
