@@ -29,7 +29,15 @@ export interface ComponentFamily<
   readonly build: (values: ValuesOf<F>, head: RecordHead) => Component;
 }
 
-/** Checks the types of a family and gives it back as it is. */
+/**
+ * Checks the types of a family and gives it back as it is.
+ *
+ * @param family record, any: the family
+ * @returns record: the same family
+ * @outside the compiler refuses a family whose `build` does not fit its fields
+ * @example defineFamily({ name: "a", meaning: "b", fields: {}, build: (values, head) => ({ head }) }).name // "a"
+ * @source definition
+ */
 export function defineFamily<F extends Fields, Component extends { readonly head: RecordHead }>(
   family: ComponentFamily<F, Component>,
 ): ComponentFamily<F, Component> {

@@ -32,6 +32,7 @@ export const airStateFields = {
   }),
 } as const;
 
+/** A state as given: dry bulb and one measure of moisture. */
 export type AirState = ValuesOf<typeof airStateFields>;
 
 const moistureNames = ["wetBulb", "dewPoint", "relativeHumidity", "humidityRatio"] as const;

@@ -23,6 +23,7 @@ export interface Condition {
   readonly exhaust: ExhaustAir | undefined;
 }
 
+/** What stands before the intake. */
 export interface OutdoorAir {
   readonly dryBulb: number;
   readonly humidityRatio: number;
@@ -32,6 +33,7 @@ export interface OutdoorAir {
   readonly rain: number;
 }
 
+/** What the building sends back. */
 export interface ReturnAir {
   readonly dryBulb: number;
   readonly humidityRatio: number;
@@ -41,6 +43,7 @@ export interface ReturnAir {
   readonly outsideAirShare: number;
 }
 
+/** The stream that passes the remote coil of a run-around loop. */
 export interface ExhaustAir {
   readonly dryAirFlow: number;
   readonly dryBulb: number;
@@ -80,12 +83,14 @@ export interface SetPoints {
   readonly supplyMinimumHumidityRatio: number | undefined;
 }
 
+/** What the building gives the coils; undefined where it gives nothing. */
 export interface Utilities {
   readonly steam: SteamSupply | undefined;
   readonly chilledWater: LiquidSupply | undefined;
   readonly heatingWater: LiquidSupply | undefined;
 }
 
+/** Steam as it arrives at the coil. */
 export interface SteamSupply {
   /** Pa absolute at the coil with the valve open. */
   readonly pressure: number;

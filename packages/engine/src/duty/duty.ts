@@ -177,4 +177,5 @@ export const dutyFields = {
   ownerProfile: text({ meaning: "Name of the owner's rule profile", default: "common practice", longest: 60 }),
 } as const;
 
+/** A duty as read, in SI. */
 export type Duty = ValuesOf<typeof dutyFields>;

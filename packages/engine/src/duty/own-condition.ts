@@ -42,6 +42,7 @@ export const ownConditionField = group(ownConditionFields, {
   },
 });
 
+/** A condition as the user wrote it, in SI. */
 export type OwnCondition = ValuesOf<typeof ownConditionFields>;
 
 /** kg/m³ of water, to turn a depth of rain into mass. */

@@ -57,4 +57,5 @@ const checkSite: GroupCheck = (values, say) => {
 /** The site as a field of the duty. */
 export const siteField = group(siteFields, { meaning: "Where the unit stands", check: checkSite });
 
+/** A site as read, in SI. */
 export type Site = ValuesOf<typeof siteFields>;

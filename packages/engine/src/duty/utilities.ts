@@ -113,4 +113,5 @@ export const utilitiesFields = {
   electricity: group(electricityFields, { meaning: "Electricity" }),
 } as const;
 
+/** Utilities as read, in SI. */
 export type UtilitiesAsGiven = ValuesOf<typeof utilitiesFields>;

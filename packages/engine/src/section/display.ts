@@ -11,6 +11,7 @@ export interface DisplayList {
   readonly items: readonly DisplayItem[];
 }
 
+/** A rectangle of the list's plane. */
 export interface Box {
   readonly x: number;
   readonly y: number;
@@ -59,6 +60,7 @@ export interface LineItem extends ItemBase {
   readonly dash?: "short" | "long";
 }
 
+/** A circle; filled when `fill` names an ink. */
 export interface CircleItem extends ItemBase {
   readonly shape: "circle";
   readonly x: number;
@@ -67,6 +69,7 @@ export interface CircleItem extends ItemBase {
   readonly fill?: Ink | "paper";
 }
 
+/** A word or a figure at a point. */
 export interface TextItem extends ItemBase {
   readonly shape: "text";
   readonly x: number;
@@ -79,4 +82,5 @@ export interface TextItem extends ItemBase {
   readonly turn?: number;
 }
 
+/** One thing to be painted. */
 export type DisplayItem = LineItem | CircleItem | TextItem;

@@ -28,4 +28,5 @@ export const casingFields = {
   }),
 } as const;
 
+/** A casing as read, in SI. */
 export type Casing = ValuesOf<typeof casingFields>;

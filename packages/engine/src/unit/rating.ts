@@ -48,10 +48,11 @@ export interface Station {
   readonly wallPressure: number;
 }
 
-/** A shortfall or a note, and where it arises. */
+/** A shortfall, and the section where it arises; `unit` for the unit as a whole. */
 export interface PlacedShortfall extends Shortfall {
   readonly section: string;
 }
+/** A note, and the section where it arises. */
 export interface PlacedNote extends Note {
   readonly section: string;
 }
