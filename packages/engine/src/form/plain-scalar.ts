@@ -6,10 +6,10 @@ import { entriesOf } from "./tree.ts";
 /** How a value is written: in the quotes it had, plain where that says the same, otherwise in quotes. */
 export function writtenScalar(value: string, inBraces: boolean, oldType: string | undefined): string {
   const single = `'${value.replace(/'/g, "''")}'`;
-  const oneLine = !/[\n\r\t]|^$/.test(value);
+  const oneLine = !/[\n\r\t]/.test(value);
   if (oldType === "QUOTE_DOUBLE") return JSON.stringify(value);
   if (oldType === "QUOTE_SINGLE" && oneLine) return single;
-  if (oneLine && saysTheSame(value, inBraces)) return value;
+  if (value !== "" && oneLine && saysTheSame(value, inBraces)) return value;
   return oneLine && !/\p{C}/u.test(value) ? single : JSON.stringify(value);
 }
 

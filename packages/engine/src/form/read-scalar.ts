@@ -131,11 +131,11 @@ function readChoice(reading: Reading, typed: string, field: ChoiceField, spot: S
 }
 
 /** Names joined for a sentence; a long list is cut. */
-export function listed(names: readonly string[]): string {
+export function listed(names: readonly string[], word: "or" | "and" = "or"): string {
   const shown = names.slice(0, 40);
   if (shown.length < names.length) return `${shown.join(", ")}, … (${names.length} in all)`;
   const last = shown.pop() ?? "none";
-  return shown.length === 0 ? last : `${shown.join(", ")} or ${last}`;
+  return shown.length === 0 ? last : `${shown.join(", ")} ${word} ${last}`;
 }
 
 function readFlag(reading: Reading, typed: string, spot: Spot): boolean | typeof unsound {

@@ -1,9 +1,11 @@
 import type { ParsedNode } from "yaml";
 import type { Fields, GroupCheck, ValuesOf } from "./field.ts";
+import { textKey } from "./key.ts";
 import type { Problem } from "./problem.ts";
-import { readGroup } from "./read-field.ts";
+import { mayBeLeftOut, readGroup } from "./read-field.ts";
+import { listed } from "./read-scalar.ts";
 import type { DefaultApplied, Place, ReadContext, Reading } from "./reading.ts";
-import { unsound } from "./reading.ts";
+import { report, unsound } from "./reading.ts";
 import { takeApart } from "./source.ts";
 
 /** What reading a text came to. Values are there only when no problem is an error. */
@@ -44,18 +46,11 @@ export function readForm<const F extends Fields>(
   reading.problems.push(...source.problems);
   if (source.problems.length > 0) return { ...parts, ok: false, values: undefined };
   const contents = (source.document?.contents ?? null) as ParsedNode | null;
-  const empty = contents === null && !/\S/.test(text);
-  if (empty && Object.values(fields).some((field) => field.optional !== true)) {
-    reading.problems.push({
-      line: 1,
-      column: 1,
-      path: "",
-      field: "",
-      value: "",
-      problem: "the text is empty",
-      allowed: `a text with ${Object.keys(fields).length} names`,
-      severity: "error",
-    });
+  const needed = Object.entries(fields).filter(([, field]) => !mayBeLeftOut(field));
+  if (contents === null && needed.length > 0) {
+    const names = needed.map(([name]) => textKey(name));
+    const allowed = `a text with the names ${listed(names, "and")}`;
+    report(reading, { path: "", field: "", offset: 0 }, "", "the text is empty", allowed);
     return { ...parts, ok: false, values: undefined };
   }
   const whole = { type: "group" as const, fields, meaning: "", ...(check === undefined ? {} : { check }) };
@@ -67,14 +62,15 @@ export function readForm<const F extends Fields>(
   return { ...parts, ok: true, values: values as ValuesOf<F> };
 }
 
+/** Of values that stand in the same place, the inner one; of an anchor and what refers to it, the anchor. */
 function smallestAround(places: ReadonlyMap<string, Place>, offset: number): string | undefined {
   let found: string | undefined;
   let length = Number.POSITIVE_INFINITY;
   for (const [path, { start, end }] of places) {
-    if (start <= offset && offset <= end && end - start <= length) {
-      found = path;
-      length = end - start;
-    }
+    if (offset < start || offset > end || end - start > length) continue;
+    if (end - start === length && found !== undefined && !path.startsWith(found)) continue;
+    found = path;
+    length = end - start;
   }
   return found;
 }

@@ -24,6 +24,7 @@ import {
   entryEnd,
   type Located,
   locate,
+  looseReferences,
   type Shape,
   shapeOf,
 } from "./tree.ts";
@@ -127,6 +128,9 @@ function spliced(
   if (typeof cut === "string") return { ok: false, problem: cut };
   const edited = text.slice(0, cut.start) + cut.inserted + text.slice(cut.end);
   const after = takeApart(edited);
+  if (looseReferences(after.document) > looseReferences(source.document)) {
+    return { ok: false, problem: "what stands there is referred to elsewhere in the text" };
+  }
   const wanted = JSON.stringify(intended(shapeOf(rootOf(source)), steps));
   if (after.problems.length > 0 || JSON.stringify(shapeOf(rootOf(after))) !== wanted) {
     return { ok: false, problem: "this place is written in a way that cannot be edited piecemeal; edit the text" };

@@ -1,4 +1,5 @@
 import {
+  type Document,
   isAlias,
   isCollection,
   isMap,
@@ -6,6 +7,7 @@ import {
   isSeq,
   type Pair,
   type ParsedNode,
+  visit,
   type YAMLMap,
   type YAMLSeq,
 } from "yaml";
@@ -82,6 +84,18 @@ export function entryEnd(entry: Entry): number {
 export function dashOf(seq: YAMLSeq.Parsed, index: number): number {
   const token = seq.srcToken?.items[index]?.start.find((each) => each.type === "seq-item-ind");
   return token?.offset ?? (seq.items[index] as ParsedNode | undefined)?.range[0] ?? seq.range[0];
+}
+
+/** How many references of a text lead to nothing. */
+export function looseReferences(document: Document.Parsed<ParsedNode> | undefined): number {
+  let loose = 0;
+  if (document === undefined) return loose;
+  visit(document, {
+    Alias: (_, alias) => {
+      if (alias.resolve(document) === undefined) loose += 1;
+    },
+  });
+  return loose;
 }
 
 /** What a text says, without how it is written; empty maps, lists and values are alike. */

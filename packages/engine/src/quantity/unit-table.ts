@@ -35,12 +35,13 @@ export const airflowUnits = [
   unit("m³/min", 1 / minute, "m3/min", "cmm"),
   unit("L/s", 1e-3, "l/s", "lps"),
 ];
-const qualifiedAirflow = (short: string, long: string, words: string[]): Unit[] =>
-  airflowUnits.map((base) =>
-    qualifiedUnit(base, base.name === "cfm" ? `${short}cfm` : `${long} ${base.name}`, words, true),
-  );
-export const actualAirflowUnits = qualifiedAirflow("a", "actual", ["a", "act"]);
-export const standardAirflowUnits = qualifiedAirflow("s", "standard", ["s", "std"]);
+const qualifiedAirflow = (letter: string, word: string, short: string): Unit[] =>
+  airflowUnits.map((base) => {
+    const name = base.name === "cfm" ? `${letter}cfm` : `${word} ${base.name}`;
+    return qualifiedUnit(base, name, [letter, short], [short]);
+  });
+export const actualAirflowUnits = qualifiedAirflow("a", "actual", "act");
+export const standardAirflowUnits = qualifiedAirflow("s", "standard", "std");
 
 export const velocityUnits = [
   unit("fpm", foot / minute, "ft/min", "fpm"),
@@ -90,7 +91,7 @@ const mercuryColumns = [
 const atmosphere = unit("atm", 101_325);
 const poundPerSquareFoot = unit("psf", poundForce / squareFoot, "lbf/ft2", "lb/ft2");
 const marked = (bases: Unit[], letter: string, words: string[]): Unit[] =>
-  bases.map((base) => qualifiedUnit(base, base === psi ? `psi${letter}` : `${base.name}(${letter})`, words, false));
+  bases.map((base) => qualifiedUnit(base, base === psi ? `psi${letter}` : `${base.name}(${letter})`, [], words));
 
 export const pressureDifferenceUnits = [
   inchOfWater,
@@ -173,7 +174,7 @@ export const humidityRatioUnits = [
   unit("kg/kg", 1, ...perDryAir("kg/kg")),
 ];
 
-export const shareUnits = [unit("%", 0.01, "percent", "pct")];
+export const shareUnits = [unit("%", 0.01, "pct")];
 
 const btuPerPound = britishThermalUnit / pound;
 export const enthalpyUnits = [

@@ -61,16 +61,17 @@ export function megaUnit(name: string, factor: number, ...spellings: string[]): 
  *
  * @param base record: the unit without the qualification
  * @param name text: as printed
- * @param qualifiers list: canonical words that qualify, put behind the spellings of the base
- * @param before flag: true when the words may also stand in front
+ * @param before list: canonical words that may stand before the spellings of the base
+ * @param behind list: canonical words that may stand behind them
  * @returns record: the unit
- * @example qualifiedUnit(unit("psi", 6894.76), "psig", ["g", "gauge"], false).spellings[1] // "psigauge"
+ * @example qualifiedUnit(unit("psi", 6894.76), "psig", [], ["g", "gauge"]).spellings[1] // "psigauge"
  * @source definition
  */
-export function qualifiedUnit(base: Unit, name: string, qualifiers: readonly string[], before: boolean): Unit {
-  const spelled = base.spellings.flatMap((spelling) =>
-    qualifiers.flatMap((word) => (before ? [word + spelling, spelling + word] : [spelling + word])),
-  );
+export function qualifiedUnit(base: Unit, name: string, before: readonly string[], behind: readonly string[]): Unit {
+  const spelled = base.spellings.flatMap((spelling) => [
+    ...before.map((word) => word + spelling),
+    ...behind.map((word) => spelling + word),
+  ]);
   return { ...base, name, spellings: [...new Set([canonicalUnit(name), ...spelled])] };
 }
 
