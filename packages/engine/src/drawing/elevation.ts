@@ -1,0 +1,72 @@
+import type { AirwayAxis } from "#chart/airway-axis";
+import { airwayAxis } from "#chart/airway-axis";
+import { line } from "#chart/items";
+import type { UnitSystem } from "#quantity/kind";
+import type { DisplayItem, DisplayList } from "#section/display";
+import type { Unit, UnitSection } from "#unit/unit";
+import { airArrows } from "./air-arrows.ts";
+import { cabinetBox, railLines, roofLines, roofTop, wallLines } from "./casing-lines.ts";
+import { chainHeight, dimensionChain } from "./dimension-chain.ts";
+import { wallOpenings } from "./wall-opening.ts";
+
+/** What the elevation is drawn on and for. */
+export interface ElevationOptions {
+  /** The axis that the profiles hang on as well; without it the drawing is laid out for 900 pt. */
+  readonly axis?: AirwayAxis;
+  readonly system?: UnitSystem;
+  /** A unit outdoors has a weather roof. */
+  readonly placement?: "roof" | "ground" | "indoor";
+  /** Name of the section that is picked. */
+  readonly picked?: string;
+}
+
+/** The whole unit from the side, to scale, in millimetres: cabinet, every section as what it is, lengths and names. */
+export function elevation(unit: Unit, options: ElevationOptions = {}): DisplayList {
+  const { system = "ip", placement = "roof", picked } = options;
+  const axis = options.axis ?? airwayAxis(unit, 900, 0);
+  const textScale = 1 / axis.scale;
+  const box = cabinetBox(unit);
+  const openings = wallOpenings(unit);
+  const isRoofed = placement !== "indoor";
+  const chainTop = box.railFoot - 95;
+  const items = [
+    ...railLines(box),
+    ...wallLines(box, openings),
+    ...(isRoofed ? roofLines(box) : []),
+    ...unit.sections.flatMap((section) => sectionPicture(unit, section)),
+    ...sectionLimits(unit),
+    ...airArrows(unit, box, openings, textScale, isRoofed),
+    ...dimensionChain(unit, chainTop, textScale, system, picked),
+  ];
+  const hasTopOpening = openings.some((opening) => opening.face === "top");
+  const top = (isRoofed ? roofTop(box) : box.ceiling) + (hasTopOpening ? 62 : 8) * textScale;
+  const foot = chainTop - chainHeight * textScale;
+  return {
+    title: "Side elevation",
+    unit: "mm",
+    up: true,
+    box: { x: axis.from, y: foot, width: axis.to - axis.from, height: top - foot },
+    items,
+  };
+}
+
+/** The section's own picture at its place in the cabinet. */
+function sectionPicture(unit: Unit, section: UnitSection): readonly DisplayItem[] {
+  const shift = 1000 * section.start;
+  return section.behaviour.picture(section.design, unit.frame, section.name).map((item) => moved(item, shift));
+}
+
+function moved(item: DisplayItem, shift: number): DisplayItem {
+  if (shift === 0) return item;
+  if (item.shape !== "line") return { ...item, x: item.x + shift };
+  return { ...item, points: item.points.map((value, index) => (index % 2 === 0 ? value + shift : value)) };
+}
+
+/** Thin lines where one section ends and the next begins. */
+function sectionLimits(unit: Unit): readonly DisplayItem[] {
+  const height = 1000 * unit.frame.height;
+  return unit.sections.slice(1).map((section) => {
+    const x = 1000 * section.start;
+    return line(`limit-${section.name}`, "hairline", [x, 0, x, height], { dash: "short" });
+  });
+}
