@@ -135,6 +135,11 @@ const nodeFolders = [
     why: "a worker does the work it is given and does not know whether a server or a person waits",
   },
   {
+    name: "reference",
+    holds: "published cases run against the program",
+    why: "cases judge the engine; what serves a person or a page does not lean on them",
+  },
+  {
     name: "server",
     holds: "the page and its requests, on loopback",
     why: "the server runs without a terminal",
@@ -218,7 +223,7 @@ export const kindFolders = [
 
 /** The modules a program starts from; all other production code must be reached from one of them. */
 export const entryModules =
-  "^packages/(node/src/cli/main|web/src/app/main|(node|web|engine)/src/[a-z-]+/[a-z-]*worker)\\.tsx?$";
+  "^packages/(node/src/(cli|reference)/main|web/src/app/main|(node|web|engine)/src/[a-z-]+/[a-z-]*worker)\\.tsx?$";
 
 /** Tests, their data and benchmarks: never part of the program. */
 export const testModules = "(\\.test|\\.test-data)\\.tsx?$|^packages/[^/]+/bench/|^tests/";
