@@ -135,7 +135,8 @@ export function workingOf(
   return section.behaviour.working.map((line) => evaluateWorking(line, section.design, record));
 }
 
-function evaluateWorking(
+/** A line of arithmetic with the numbers of a rating put in. */
+export function evaluateWorking(
   line: WorkingLine<unknown, SectionRating>,
   design: unknown,
   record: SectionRating,
