@@ -3,7 +3,13 @@ import type { Liquid } from "#fluid/liquid";
 import { liquidDensity } from "#fluid/liquid";
 import { humidityRatioFromRelativeHumidity, specificVolume } from "#fluid/moist-air";
 import { saturationHumidityRatio } from "#fluid/saturation";
-import { standardAirDensity } from "#quantity/standard-air";
+import {
+  absoluteFromGaugePressure,
+  absolutePressure,
+  dryAirFlowFromStandardAirflow,
+  gaugePressure,
+  standardAirflow,
+} from "#quantity/brand";
 import { type AirState, humidityRatioOfAirState } from "./air-state.ts";
 import type { Condition, ExhaustAir, LiquidSupply, ReturnAir, SetPoints, SteamSupply, Utilities } from "./condition.ts";
 import type { Duty } from "./duty.ts";
@@ -111,7 +117,7 @@ export function sitePressure(duty: Duty): number {
 export function supplyDryAirFlow(duty: Duty, day: Day, which: "design" | "minimum"): number {
   const { design, minimum, basis, plane } = duty.supplyAirflow;
   const airflow = which === "design" ? design : (minimum ?? design);
-  if (basis === "standard") return airflow * standardAirDensity;
+  if (basis === "standard") return dryAirFlowFromStandardAirflow(standardAirflow(airflow));
   const barometricPressure = sitePressure(duty);
   if (plane === "intake") {
     const humidityRatio = humidityRatioOfAirState(day.outdoor, barometricPressure);
@@ -179,9 +185,10 @@ function utilitiesOf(duty: Duty, barometricPressure: number): Utilities {
 }
 
 function steamSupply(steam: NonNullable<Duty["utilities"]["steam"]>, barometricPressure: number): SteamSupply {
+  const site = absolutePressure(barometricPressure);
   return {
-    pressure: barometricPressure + steam.pressureAtCoil,
-    condensateReturnPressure: barometricPressure + steam.condensateReturnPressure,
+    pressure: absoluteFromGaugePressure(gaugePressure(steam.pressureAtCoil), site),
+    condensateReturnPressure: absoluteFromGaugePressure(gaugePressure(steam.condensateReturnPressure), site),
     valveFails: steam.valveFails,
   };
 }
@@ -209,7 +216,7 @@ function exhaustOf(duty: Duty, day: Day, pressure: number): ExhaustAir | undefin
   if (given === undefined) return undefined;
   const state = day.season === "cooling" ? given.summer : given.winter;
   return {
-    dryAirFlow: given.airflow * standardAirDensity,
+    dryAirFlow: dryAirFlowFromStandardAirflow(standardAirflow(given.airflow)),
     dryBulb: state.dryBulb,
     humidityRatio: humidityRatioOfAirState(state, pressure),
   };

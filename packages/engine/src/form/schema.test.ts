@@ -70,6 +70,12 @@ describe("the schema for editors", () => {
     expect(new Ajv2020().validateSchema(schema)).toBe(true);
   });
 
+  it("is not made of fields that contradict themselves", () => {
+    expect(() => jsonSchema({ a: quantity("length", { meaning: "a", default: "3" }) }, "A job", "job")).toThrow(
+      /no unit/,
+    );
+  });
+
   const taken = [
     sound,
     sound.replace("18,400 cfm", "3-1/2 m³/s"),

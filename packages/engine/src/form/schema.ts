@@ -1,5 +1,6 @@
 import { kindTable } from "#quantity/kind-table";
 import { allowedText } from "#quantity/parse";
+import { checkFields } from "./check-fields.ts";
 import type { Field, Fields, GroupField, ListField, NumberField, QuantityField, VariantField } from "./field.ts";
 import { textKey } from "./key.ts";
 import { mayBeLeftOut } from "./read-field.ts";
@@ -7,8 +8,13 @@ import { mayBeLeftOut } from "./read-field.ts";
 /** A JSON Schema, draft 2020-12, as plain data. */
 export type JsonSchema = { readonly [keyword: string]: unknown };
 
-/** The schema of a text with these fields, for editors: names as written, meanings, units, choices and defaults. */
+/**
+ * The schema of a text with these fields, for editors: names as written, meanings, units, choices and defaults. Fields
+ * that contradict themselves are a mistake in the program and throw: no schema is published of them.
+ */
 export function jsonSchema(fields: Fields, title: string, id: string): JsonSchema {
+  const faults = checkFields(fields);
+  if (faults.length > 0) throw new Error(`the fields of "${title}" contradict themselves: ${faults.join("; ")}`);
   return {
     $schema: "https://json-schema.org/draft/2020-12/schema",
     $id: id,

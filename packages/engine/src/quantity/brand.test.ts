@@ -4,25 +4,35 @@ import {
   type ActualAirflow,
   absoluteFromGaugePressure,
   absolutePressure,
+  actualAirflow,
   actualFromStandardAirflow,
   type CoreArea,
+  coreArea,
   differenceOfTemperatures,
   dryAirFlowFromStandardAirflow,
   type FreeArea,
+  freeArea,
   type GaugePressure,
   type GrossArea,
   gaugeFromAbsolutePressure,
   gaugePressure,
+  grossArea,
   type StandardAirflow,
   standardAirflow,
   standardFromActualAirflow,
   type Temperature,
   type TemperatureDifference,
   temperature,
+  temperatureDifference,
 } from "./brand.ts";
 import { standardAirDensity } from "./standard-air.ts";
 
 describe("brands", () => {
+  it("are the numbers they mark", () => {
+    const marks = [gaugePressure, absolutePressure, temperature, temperatureDifference, actualAirflow, standardAirflow];
+    expect([...marks, grossArea, freeArea, coreArea].map((mark, at) => mark(at))).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8]);
+  });
+
   it("are no two alike, so that none is taken for another", () => {
     type Brands = [
       GaugePressure,
