@@ -32,7 +32,7 @@ export function airArrows(
 ): readonly DisplayItem[] {
   return openings.flatMap((opening) => {
     const outside = outsideOf(unit, opening);
-    if (opening.air === "outside" && outside > 0) return hoodArrows(box, outside, textScale);
+    if (opening.air === "outside" && outside > 0) return hoodArrows(box, opening, outside, textScale);
     return openingArrow(box, opening, textScale, isRoofed);
   });
 }
@@ -43,9 +43,9 @@ function outsideOf(unit: Unit, opening: WallOpening): number {
 }
 
 /** Up into the open underside of a hood. */
-function hoodArrows(box: CabinetBox, outside: number, textScale: number): readonly DisplayItem[] {
+function hoodArrows(box: CabinetBox, opening: WallOpening, outside: number, textScale: number): readonly DisplayItem[] {
   const head = 8 * textScale;
-  const top = box.floor + 60;
+  const top = opening.from - 6 * textScale;
   const foot = top - 40 * textScale;
   const middle = box.left - outside / 2;
   const count = outside > 90 * textScale ? 3 : 2;

@@ -50,9 +50,10 @@ export function elevation(unit: Unit, options: ElevationOptions = {}): DisplayLi
   };
 }
 
-/** The section's own picture at its place in the cabinet. */
+/** The section's own picture at its place in the cabinet; a hood stands before the outer skin. */
 function sectionPicture(unit: Unit, section: UnitSection): readonly DisplayItem[] {
-  const shift = 1000 * section.start;
+  const { outside } = section.layout;
+  const shift = 1000 * (section.start - (outside > 0 ? outside + unit.casing.panelThickness : 0));
   return section.behaviour.picture(section.design, unit.frame, section.name).map((item) => moved(item, shift));
 }
 

@@ -1,0 +1,91 @@
+import { type DragEvent, useEffect, useMemo, useState } from "react";
+import { ConditionBar } from "#panel/condition-bar.tsx";
+import { HeaderBar } from "#panel/header-bar.tsx";
+import type { JobStore } from "#panel/job-store";
+import { PartPanel } from "#panel/part-panel.tsx";
+import { TextPanel } from "#panel/text-panel.tsx";
+import { UnmetList } from "#panel/unmet-list.tsx";
+import { AirwayView } from "#view/airway-view.tsx";
+import { PsychrometricView } from "#view/psychrometric-view.tsx";
+import { useBench } from "#view/use-bench";
+import { ConflictDialog } from "./conflict-dialog.tsx";
+import { droppedFile } from "./file-picker.ts";
+import type { Conflict, JobDesk } from "./job-desk.ts";
+import { OpenDialog } from "./open-dialog.tsx";
+import { actOfKey } from "./page-keys.ts";
+import { useTheme } from "./theme.ts";
+import "./page.css";
+
+/** The whole page: the machine, what it does to the air, and everything a hand can reach. */
+export function BenchPage({ desk }: { desk: JobDesk }) {
+  const [isOpening, setOpening] = useState(false);
+  const [conflict, setConflict] = useState<Conflict | undefined>(undefined);
+  const { undo, redo } = useBench((bench) => bench.actions);
+  const isLocal = useBench((bench) => desk.server === undefined || bench.file.origin === "disk");
+  const store = useMemo<JobStore>(
+    () => ({
+      open: () => setOpening(true),
+      save: () => void desk.save().then(setConflict),
+      canSaveAgain: isLocal,
+    }),
+    [desk, isLocal],
+  );
+  useEffect(() => {
+    const acts = { save: store.save, open: store.open, undo, redo };
+    const onKeyDown = (event: KeyboardEvent) => {
+      const act = actOfKey(event);
+      if (act === undefined) return;
+      event.preventDefault();
+      acts[act]();
+    };
+    window.addEventListener("keydown", onKeyDown);
+    return () => window.removeEventListener("keydown", onKeyDown);
+  }, [store, undo, redo]);
+  const onDrop = (event: DragEvent) => {
+    event.preventDefault();
+    void droppedFile(event.dataTransfer).then((file) => file && desk.openChosen(file));
+  };
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: dropping a file is also done by the open dialog
+    <div className="page" onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
+      <HeaderBar store={store} />
+      <ConditionBar />
+      <main>
+        <AirwayView />
+        <PartPanel />
+        <div className="lower">
+          <PsychrometricView />
+          <TextPanel />
+          <UnmetList />
+        </div>
+      </main>
+      <PageFoot />
+      {isOpening ? <OpenDialog desk={desk} onClose={() => setOpening(false)} /> : null}
+      {conflict === undefined ? null : (
+        <ConflictDialog
+          conflict={conflict}
+          onSettle={(keep) => void desk.settle(conflict, keep).then(setConflict)}
+          onClose={() => setConflict(undefined)}
+        />
+      )}
+    </div>
+  );
+}
+
+function PageFoot() {
+  const notice = useBench((bench) => bench.notice);
+  const [theme, next] = useTheme();
+  return (
+    <footer className="page-foot">
+      <p role="status" className={notice?.weight ?? ""}>
+        {notice?.text}
+      </p>
+      <p className="quiet">
+        component data is generic, marked <em>typical</em>: not a maker's rating
+      </p>
+      <button type="button" onClick={next}>
+        {theme === "system" ? "light and dark as the system" : theme}
+      </button>
+    </footer>
+  );
+}

@@ -1,0 +1,132 @@
+import type { CatalogueFile } from "@oncethrough/engine/catalogue/read-catalogue";
+import type { JobFile } from "#state/bench-state";
+import type { BenchStore } from "#state/bench-store";
+import { type DraftStorage, draftOf, keepDraft } from "#state/draft";
+import { type ChosenFile, storeFile } from "./file-picker.ts";
+import type { JobServer, ServedJob } from "./job-server.ts";
+
+/** The stored text changed while the person worked: what stands there now. */
+export interface Conflict {
+  readonly name: string;
+  readonly version: string;
+  readonly text: string;
+}
+
+/** Opens and saves jobs, wherever they are kept. */
+export interface JobDesk {
+  readonly server: JobServer | undefined;
+  readonly examples: readonly CatalogueFile[];
+  readonly openServed: (name: string) => Promise<void>;
+  readonly openExample: (path: string) => void;
+  readonly openChosen: (file: ChosenFile) => void;
+  /** Saves; a conflict is given back for the person to decide. */
+  readonly save: () => Promise<Conflict | undefined>;
+  /** Ends a conflict: the text in hand is stored over the other, or the other is taken. */
+  readonly settle: (conflict: Conflict, keep: "mine" | "theirs") => Promise<Conflict | undefined>;
+}
+
+/** A desk for the store; unsaved text is kept in `storage` at every change. */
+export function createJobDesk(
+  store: BenchStore,
+  server: JobServer | undefined,
+  examples: readonly CatalogueFile[],
+  storage: DraftStorage,
+  page: Window,
+): JobDesk {
+  let handle: FileSystemFileHandle | undefined;
+  const { actions } = store.getState();
+
+  const open = (file: JobFile) => {
+    actions.open(file);
+    takeDraft(store, storage);
+  };
+  const openServed = async (name: string) => {
+    const job = await server?.job(name);
+    if (job === undefined) return say(store, `${name} could not be read`);
+    handle = undefined;
+    open(servedFile(job));
+  };
+  const saveServed = async (version: string | undefined): Promise<Conflict | undefined> => {
+    const { file, text } = store.getState();
+    const name = file.name.split("/").at(-1) ?? file.name;
+    const said = await server?.save(name, text, version);
+    if (said?.outcome === "saved") {
+      actions.markSaved({ name, origin: "server", version: said.version, storedText: text });
+    } else if (said?.outcome === "changed on disk") {
+      return { name, version: said.version, text: said.text };
+    } else {
+      say(store, said?.problem ?? "there is no server to save to");
+    }
+    return undefined;
+  };
+  const saveLocal = async () => {
+    const { file, text } = store.getState();
+    const stored = await storeFile(page, file.name.split("/").at(-1) ?? "job.yaml", text, handle);
+    if (stored === undefined) return;
+    handle = stored.handle;
+    actions.markSaved({ name: stored.name, origin: "disk", version: undefined, storedText: text });
+  };
+  const save = async () => {
+    const { file } = store.getState();
+    try {
+      if (server !== undefined && file.origin !== "disk") return await saveServed(file.version);
+      await saveLocal();
+    } catch (error) {
+      say(store, `not saved: ${error instanceof Error ? error.message : String(error)}`);
+    }
+    return undefined;
+  };
+
+  takeDraft(store, storage);
+  store.subscribe((now, before) => {
+    if (now.text !== before.text || now.file !== before.file) keepDraft(storage, now.file, now.text);
+  });
+  return {
+    server,
+    examples,
+    openServed,
+    openExample: (path) => {
+      const example = examples.find((each) => each.path === path);
+      if (example === undefined) return;
+      handle = undefined;
+      open(exampleFile(example));
+    },
+    openChosen: (file) => {
+      handle = file.handle;
+      open({ name: file.name, origin: "disk", version: undefined, storedText: file.text });
+    },
+    save,
+    settle: async (conflict, keep) => {
+      if (keep === "mine") return saveServed(conflict.version);
+      actions.open({ name: conflict.name, origin: "server", version: conflict.version, storedText: conflict.text });
+      return undefined;
+    },
+  };
+}
+
+/** A job of the server as a file of the bench. */
+export function servedFile(job: ServedJob): JobFile {
+  return { name: job.name, origin: "server", version: job.version, storedText: job.text };
+}
+
+/** An example as a file of the bench. */
+export function exampleFile(example: CatalogueFile): JobFile {
+  return { name: example.path, origin: "example", version: undefined, storedText: example.text };
+}
+
+/** Text that was not saved last time comes back as a step that can be undone. */
+function takeDraft(store: BenchStore, storage: DraftStorage): void {
+  const { file, actions } = store.getState();
+  const draft = draftOf(storage, file);
+  if (draft === undefined) return;
+  actions.replaceText("unsaved text of last time", draft.text);
+  const changed = draft.storedText !== file.storedText;
+  const words = changed
+    ? "the unsaved text of last time is back, but the file has changed since; undo shows the file"
+    : "the unsaved text of last time is back; undo shows the file";
+  actions.notice({ text: words, weight: changed ? "caution" : "information" });
+}
+
+function say(store: BenchStore, text: string): void {
+  store.getState().actions.notice({ text, weight: "caution" });
+}

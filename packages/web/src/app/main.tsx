@@ -1,0 +1,45 @@
+import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import { StrictMode } from "react";
+import { createRoot } from "react-dom/client";
+import { openedBench } from "#state/bench-state";
+import { createBenchStore } from "#state/bench-store";
+import { BenchContext } from "#view/use-bench";
+import { BenchPage } from "./bench-page.tsx";
+import { createJobDesk, exampleFile, servedFile } from "./job-desk.ts";
+import { type JobServer, jobServer, takeToken } from "./job-server.ts";
+import { shippedCatalogue, shippedExamples } from "./shipped-texts.ts";
+import { solveRest } from "./solve-rest.ts";
+
+/** Asks the server, where there is one, for the job and the shop's records; else begins with the demo. */
+async function firstTexts(server: JobServer | undefined) {
+  const served = await Promise.all([server?.job(), server?.shopCatalogue()]).catch(() => undefined);
+  const [job, shop = []] = served ?? [];
+  return { job, shop, isServed: served !== undefined };
+}
+
+async function start(): Promise<void> {
+  const place = document.getElementById("page");
+  if (place === null) throw new Error("the page has no place for the workbench");
+  const token = takeToken(window);
+  const server = token === undefined ? undefined : jobServer(token);
+  const { job, shop, isServed } = await firstTexts(server);
+  const examples = shippedExamples();
+  const first = job === undefined ? examples[0] : undefined;
+  const file =
+    job !== undefined
+      ? servedFile(job)
+      : exampleFile(first ?? { path: "job.yaml", text: "format: oncethrough job 1\n" });
+  const catalogue = readCatalogue([...shippedCatalogue(), ...shop]);
+  const store = createBenchStore(openedBench(file, catalogue, "ip"), catalogue);
+  const desk = createJobDesk(store, isServed ? server : undefined, examples, localStorage, window);
+  solveRest(store);
+  createRoot(place).render(
+    <StrictMode>
+      <BenchContext value={store}>
+        <BenchPage desk={desk} />
+      </BenchContext>
+    </StrictMode>,
+  );
+}
+
+await start();

@@ -1,0 +1,73 @@
+import { useEffect, useRef, useState } from "react";
+import { useBench } from "#view/use-bench";
+import { chooseFile } from "./file-picker.ts";
+import type { JobDesk } from "./job-desk.ts";
+
+/** Where a job can be opened from: the folder that is served, the examples, any file. */
+export function OpenDialog({ desk, onClose }: { desk: JobDesk; onClose: () => void }) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const { notice } = useBench((bench) => bench.actions);
+  const [names, setNames] = useState<readonly string[]>([]);
+  useEffect(() => {
+    dialog.current?.showModal();
+    desk.server?.jobNames().then(setNames, () => setNames([]));
+  }, [desk]);
+  const fromFile = async () => {
+    try {
+      const file = await chooseFile(window);
+      if (file !== undefined) desk.openChosen(file);
+    } catch (error) {
+      notice({ text: error instanceof Error ? error.message : String(error), weight: "caution" });
+    }
+    onClose();
+  };
+  return (
+    <dialog ref={dialog} className="dialog" aria-label="open a job" onClose={onClose}>
+      <h2>Open a job</h2>
+      <Choices name="in the folder" paths={names} onChoose={(name) => desk.openServed(name).then(onClose)} />
+      <Choices
+        name="examples"
+        paths={desk.examples.map((example) => example.path)}
+        onChoose={(path) => {
+          desk.openExample(path);
+          onClose();
+        }}
+      />
+      <p>
+        <button type="button" onClick={fromFile}>
+          a file of this computer …
+        </button>{" "}
+        <span className="quiet">or drop one on the page</span>
+      </p>
+      <p className="dialog-foot">
+        <button type="button" onClick={onClose}>
+          cancel
+        </button>
+      </p>
+    </dialog>
+  );
+}
+
+interface ChoicesProps {
+  readonly name: string;
+  readonly paths: readonly string[];
+  readonly onChoose: (path: string) => void;
+}
+
+function Choices({ name, paths, onChoose }: ChoicesProps) {
+  if (paths.length === 0) return null;
+  return (
+    <>
+      <h3>{name}</h3>
+      <ul className="choices">
+        {paths.map((path) => (
+          <li key={path}>
+            <button type="button" onClick={() => onChoose(path)}>
+              {path.split("/").at(-1)}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

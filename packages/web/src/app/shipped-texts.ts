@@ -1,0 +1,27 @@
+import type { CatalogueFile } from "@oncethrough/engine/catalogue/read-catalogue";
+
+/** The generic component records that come with the program. */
+export function shippedCatalogue(): readonly CatalogueFile[] {
+  const texts = import.meta.glob<string>("../../../../catalogue/*.yaml", {
+    query: "?raw",
+    import: "default",
+    eager: true,
+  });
+  return filesOf(texts);
+}
+
+/** The example jobs that come with the program, the demo first. */
+export function shippedExamples(): readonly CatalogueFile[] {
+  const texts = import.meta.glob<string>("../../../../examples/*.yaml", {
+    query: "?raw",
+    import: "default",
+    eager: true,
+  });
+  return filesOf(texts);
+}
+
+function filesOf(texts: Record<string, string>): readonly CatalogueFile[] {
+  return Object.entries(texts)
+    .map(([path, text]) => ({ path: path.replace(/^(\.\.\/)+/, ""), text }))
+    .sort((one, other) => one.path.localeCompare(other.path));
+}

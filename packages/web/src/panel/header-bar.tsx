@@ -1,0 +1,79 @@
+import { isDirty, isStale } from "#state/bench-state";
+import { errorsOf } from "#state/sound-job";
+import { useBench } from "#view/use-bench";
+import "./header-bar.css";
+import type { JobStore } from "./job-store.ts";
+import { SystemSwitch } from "./system-switch.tsx";
+
+/** Whose unit this is, where its text is stored, and what can be done with the whole of it. */
+export function HeaderBar({ store }: { store: JobStore }) {
+  const duty = useBench((bench) => bench.sound?.job.duty);
+  return (
+    <header className="header-bar">
+      <h1>{duty?.tag ?? "no sound job"}</h1>
+      <p className="whose">
+        {duty?.customer === "" ? null : <span>{duty?.customer}</span>}
+        {duty?.service === "" ? null : <span className="quiet">{duty?.service}</span>}
+      </p>
+      <FileWords />
+      <Steps />
+      <FileHands store={store} />
+      <SystemSwitch />
+    </header>
+  );
+}
+
+function FileWords() {
+  const name = useBench((bench) => bench.file.name);
+  const dirty = useBench(isDirty);
+  const stale = useBench(isStale);
+  const errors = useBench((bench) => errorsOf(bench.reading).length);
+  return (
+    <p className="file-words">
+      <span className="quiet">{name}</span>
+      {dirty ? (
+        <span className="dirty">
+          <span aria-hidden="true">●</span> not saved
+        </span>
+      ) : (
+        <span className="quiet">saved</span>
+      )}
+      {errors > 0 ? (
+        <span className="failing">
+          <span aria-hidden="true">◆</span> {errors} {errors === 1 ? "error" : "errors"} in the text
+          {stale ? "; drawing shows the last sound text" : ""}
+        </span>
+      ) : null}
+    </p>
+  );
+}
+
+function Steps() {
+  const { undo, redo } = useBench((bench) => bench.actions);
+  const back = useBench((bench) => bench.history.past.at(-1)?.name);
+  const forward = useBench((bench) => bench.history.future.at(-1)?.name);
+  return (
+    <p className="steps">
+      <button type="button" disabled={back === undefined} onClick={undo} title={back ?? "nothing to undo"}>
+        undo
+      </button>
+      <button type="button" disabled={forward === undefined} onClick={redo} title={forward ?? "nothing to redo"}>
+        redo
+      </button>
+    </p>
+  );
+}
+
+function FileHands({ store }: { store: JobStore }) {
+  const dirty = useBench(isDirty);
+  return (
+    <p className="steps">
+      <button type="button" onClick={store.open}>
+        open
+      </button>
+      <button type="button" onClick={store.save} disabled={!dirty && !store.canSaveAgain}>
+        save
+      </button>
+    </p>
+  );
+}

@@ -1,0 +1,117 @@
+import { jobFields, sectionKind } from "@oncethrough/engine/job/job";
+import { useMemo } from "react";
+import { sectionIndex, sectionPath } from "#state/bench-state";
+import { fieldRows } from "#state/field-rows";
+import { sectionFigures, unitFigures } from "#state/figures";
+import { useBench, useRating } from "#view/use-bench";
+import { FieldEditor } from "./field-editor.tsx";
+import { FigureList } from "./figure-list.tsx";
+import { MindList } from "./mind-list.tsx";
+import "./part-panel.css";
+
+/** The part in hand: what is the person's to change, what follows, what to mind. */
+export function PartPanel() {
+  const picked = useBench((bench) => bench.picked);
+  const index = sectionIndex(picked);
+  return (
+    <aside className="part-panel" aria-label="part in hand">
+      <PartChoice />
+      {index === undefined ? <WholePart path={picked} /> : <SectionPart index={index} />}
+    </aside>
+  );
+}
+
+/** Duty, cabinet or one of the sections. */
+function PartChoice() {
+  const sections = useBench((bench) => bench.sound?.job.unit.sections ?? []);
+  const picked = useBench((bench) => bench.picked);
+  const { pick } = useBench((bench) => bench.actions);
+  return (
+    <label className="part-choice">
+      <span className="unseen">part in hand</span>
+      <select value={picked} onChange={(event) => pick(event.target.value)}>
+        <option value="duty">duty</option>
+        <option value="unit.casing">cabinet</option>
+        <optgroup label="sections in airflow order">
+          {sections.map((section, index) => (
+            <option key={section.name} value={sectionPath(index)}>
+              {section.name}
+            </option>
+          ))}
+        </optgroup>
+      </select>
+    </label>
+  );
+}
+
+function SectionPart({ index }: { index: number }) {
+  const section = useBench((bench) => bench.sound?.job.unit.sections[index]);
+  const unit = useBench((bench) => bench.sound?.job.unit);
+  const system = useBench((bench) => bench.system);
+  const rating = useRating();
+  const figures = useMemo(
+    () => (unit === undefined || rating === undefined ? [] : sectionFigures(unit, rating, index, system)),
+    [unit, rating, index, system],
+  );
+  if (section === undefined) return <p className="quiet">no sound job yet</p>;
+  return (
+    <>
+      <h2>{section.name}</h2>
+      <p className="quiet meaning">{section.behaviour.meaning}</p>
+      <Changeable path={sectionPath(index)} />
+      <FigureList figures={figures} />
+      <MindList section={section.name} />
+    </>
+  );
+}
+
+function WholePart({ path }: { path: string }) {
+  const unit = useBench((bench) => bench.sound?.job.unit);
+  const system = useBench((bench) => bench.system);
+  const rating = useRating();
+  const figures = useMemo(
+    () => (unit === undefined || rating === undefined ? [] : unitFigures(unit, rating, system)),
+    [unit, rating, system],
+  );
+  const field = path === "duty" ? jobFields.duty : jobFields.unit.fields.casing;
+  return (
+    <>
+      <h2>{path === "duty" ? "duty" : "cabinet"}</h2>
+      <p className="quiet meaning">{field.meaning}</p>
+      <Changeable path={path} />
+      <FigureList figures={figures} />
+      <MindList section="unit" />
+    </>
+  );
+}
+
+/** The fields of the part, edited where they stand. */
+function Changeable({ path }: { path: string }) {
+  const reading = useBench((bench) => bench.reading);
+  const catalogue = useBench((bench) => bench.catalogue);
+  const kind = useBench((bench) => {
+    const index = sectionIndex(path);
+    return index === undefined ? undefined : bench.sound?.job.unit.sections[index]?.kind;
+  });
+  const rows = useMemo(() => {
+    const whole = path === "duty" ? jobFields.duty.fields : jobFields.unit.fields.casing.fields;
+    const fields = kind === undefined ? whole : (sectionKind(kind)?.fields ?? {});
+    return fieldRows(fields, path, reading, catalogue);
+  }, [path, reading, catalogue, kind]);
+  return (
+    <section aria-label="yours to change">
+      <h3>Yours to change</h3>
+      <div className="rows">
+        {rows.map((row) =>
+          row.row === "field" ? (
+            <FieldEditor key={row.path} row={row} />
+          ) : (
+            <p key={row.path} className={`row-head depth-${Math.min(row.depth, 2)}`} title={row.meaning}>
+              {row.name} {row.note === "" ? null : <span className="quiet">{row.note}</span>}
+            </p>
+          ),
+        )}
+      </div>
+    </section>
+  );
+}

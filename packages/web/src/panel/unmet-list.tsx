@@ -1,0 +1,51 @@
+import { useMemo } from "react";
+import { unmetOf, unsolvedOf } from "#state/findings";
+import type { RatingBook } from "#state/rating-book";
+import { useBench } from "#view/use-bench";
+import { UnmetRow } from "./unmet-row.tsx";
+
+/** Everything that is not met, over all conditions. */
+export function UnmetList() {
+  const book = useBench((bench) => bench.sound?.book);
+  const solved = useBench((bench) => bench.solved);
+  const { pickCondition } = useBench((bench) => bench.actions);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the book grows in place; `solved` says when
+  const found = useMemo(
+    () => (book === undefined ? undefined : { unmet: unmetOf(book), unsolved: unsolvedOf(book), known: knownOf(book) }),
+    [book, solved],
+  );
+  const all = book?.job.conditions.length ?? 0;
+  if (found === undefined) return null;
+  const isDone = found.known === all;
+  return (
+    <section className="part" aria-label="what is not met">
+      <h2>
+        Not met
+        <small>{isDone ? `over ${all} conditions` : `${found.known} of ${all} conditions solved`}</small>
+      </h2>
+      <ul className="findings">
+        {found.unsolved.map((each) => (
+          <li key={each.key} className="fails">
+            <span className="sign" aria-hidden="true">
+              ◆
+            </span>
+            <button type="button" onClick={() => pickCondition(each.key)}>
+              <span>not solved: {each.name}</span>
+              <small>{each.reason}</small>
+            </button>
+          </li>
+        ))}
+        {found.unmet.map((each) => (
+          <UnmetRow key={`${each.section}: ${each.what}`} unmet={each} />
+        ))}
+      </ul>
+      {isDone && found.unmet.length + found.unsolved.length === 0 ? (
+        <p className="quiet">every set point and share that the duty asks is held</p>
+      ) : null}
+    </section>
+  );
+}
+
+function knownOf(book: RatingBook): number {
+  return book.job.conditions.filter((condition) => book.known(condition.key) !== undefined).length;
+}

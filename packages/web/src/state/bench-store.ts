@@ -1,0 +1,62 @@
+import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
+import { createStore, type StoreApi } from "zustand/vanilla";
+import type { BenchState, JobFile, Notice } from "./bench-state.ts";
+import { typing } from "./history.ts";
+import * as transition from "./transitions.ts";
+
+/** What the page can do; each action is one transition. */
+export interface BenchActions {
+  readonly typeText: (text: string) => void;
+  /** Another text as one named step: a draft of last time, a form filled in. */
+  readonly replaceText: (step: string, text: string) => void;
+  readonly editField: (path: string, typed: string) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly open: (file: JobFile, text?: string) => void;
+  readonly markSaved: (file: JobFile) => void;
+  readonly notice: (notice: Notice | undefined) => void;
+  readonly pick: (path: string) => void;
+  readonly pickBeside: (by: 1 | -1) => void;
+  readonly pickCondition: (key: string) => void;
+  readonly setSystem: (system: UnitSystem) => void;
+  readonly toggleWorking: (figure: string) => void;
+  /** Solves one more condition of the job in hand; false when all are solved. */
+  readonly solveNext: () => boolean;
+}
+
+/** The bench with its actions and the catalogue that its texts are read against. */
+export interface Bench extends BenchState {
+  readonly catalogue: Catalogue;
+  readonly actions: BenchActions;
+}
+
+export type BenchStore = StoreApi<Bench>;
+
+/** A store that holds a bench; transitions are pure, this is the only place where state changes hands. */
+export function createBenchStore(first: BenchState, catalogue: Catalogue): BenchStore {
+  return createStore<Bench>()((set, get) => {
+    const to = (next: (state: Bench) => BenchState) => set((state) => next(state));
+    const actions: BenchActions = {
+      typeText: (text) => to((state) => transition.edited(state, typing, text, catalogue)),
+      replaceText: (step, text) => to((state) => transition.edited(state, step, text, catalogue)),
+      editField: (path, typed) => to((state) => transition.fieldEdited(state, path, typed, catalogue)),
+      undo: () => to((state) => transition.stepBack(state, catalogue)),
+      redo: () => to((state) => transition.stepForward(state, catalogue)),
+      open: (file, text) => to((state) => transition.opened(state, file, catalogue, text)),
+      markSaved: (file) => to((state) => transition.saved(state, file)),
+      notice: (notice) => to((state) => transition.noticed(state, notice)),
+      pick: (path) => to((state) => transition.pickedPart(state, path)),
+      pickBeside: (by) => to((state) => transition.pickedBeside(state, by)),
+      pickCondition: (key) => to((state) => transition.pickedCondition(state, key)),
+      setSystem: (system) => to((state) => transition.withSystem(state, system)),
+      toggleWorking: (figure) => to((state) => transition.workingToggled(state, figure)),
+      solveNext: () => {
+        const more = get().sound?.book.solveNext() ?? false;
+        if (more) to(transition.solvedMore);
+        return more;
+      },
+    };
+    return { ...first, catalogue, actions };
+  });
+}

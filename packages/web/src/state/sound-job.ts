@@ -1,0 +1,32 @@
+import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import type { Problem } from "@oncethrough/engine/form/problem";
+import type { Job } from "@oncethrough/engine/job/job";
+import { type JobReading, readJob } from "@oncethrough/engine/job/read-job";
+import { RatingBook } from "./rating-book.ts";
+
+/** The latest text that could be read as a job, what it says and how it rates. */
+export interface SoundJob {
+  readonly text: string;
+  readonly job: Job;
+  readonly reading: JobReading;
+  readonly book: RatingBook;
+}
+
+/** A text as read, and the latest sound job: that of this text, or an earlier one. */
+export interface ReadText {
+  readonly reading: JobReading;
+  readonly sound: SoundJob | undefined;
+}
+
+/** Reads a text; where it is no sound job, the one before stays. */
+export function readText(text: string, catalogue: Catalogue, before: SoundJob | undefined): ReadText {
+  if (before?.text === text) return { reading: before.reading, sound: before };
+  const reading = readJob(text, catalogue);
+  if (reading.job === undefined) return { reading, sound: before };
+  return { reading, sound: { text, job: reading.job, reading, book: new RatingBook(reading.job) } };
+}
+
+/** The problems that keep the text from being a job. */
+export function errorsOf(reading: JobReading): readonly Problem[] {
+  return reading.problems.filter((problem) => problem.severity === "error");
+}

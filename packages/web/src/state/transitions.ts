@@ -1,0 +1,126 @@
+import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import { textKey } from "@oncethrough/engine/form/key";
+import { removeAt, spliceEdit } from "@oncethrough/engine/form/splice";
+import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
+import { type BenchState, type JobFile, type Notice, openedBench, sectionIndex, sectionPath } from "./bench-state.ts";
+import { redone, undone, withStep } from "./history.ts";
+import { readText, type SoundJob } from "./sound-job.ts";
+import { changeBetween } from "./text-change.ts";
+
+/*
+ * Pure transitions: a state in, the next state out. What they need besides comes as an argument.
+ */
+
+/** Another text by a named step; the same state when the text is the same. */
+export function edited(state: BenchState, step: string, text: string, catalogue: Catalogue): BenchState {
+  const change = changeBetween(state.text, text);
+  if (change === undefined) return state;
+  return withText({ ...state, history: withStep(state.history, { name: step, change }) }, text, catalogue);
+}
+
+/** A field as a person typed it into its row: spliced into the text; an empty one gives way to its default. */
+export function fieldEdited(state: BenchState, path: string, typed: string, catalogue: Catalogue): BenchState {
+  const value = typed.trim();
+  if (value === "" && state.reading.places(path) === undefined) return state;
+  const splice = value === "" ? removeAt(state.text, path) : spliceEdit(state.text, path, value);
+  if (!splice.ok) return noticed(state, { text: splice.problem, weight: "caution" });
+  const name = textKey(path.slice(path.lastIndexOf(".") + 1));
+  return edited(state, value === "" ? `${name} as by default` : `${name} ${value}`, splice.text, catalogue);
+}
+
+/** One step back. */
+export function stepBack(state: BenchState, catalogue: Catalogue): BenchState {
+  const { text, history } = undone(state);
+  return history === state.history ? state : withText({ ...state, history }, text, catalogue);
+}
+
+/** One step forward again. */
+export function stepForward(state: BenchState, catalogue: Catalogue): BenchState {
+  const { text, history } = redone(state);
+  return history === state.history ? state : withText({ ...state, history }, text, catalogue);
+}
+
+/** Another file in place of this one; units of measure stay as they are. */
+export function opened(state: BenchState, file: JobFile, catalogue: Catalogue, text = file.storedText): BenchState {
+  return openedBench(file, catalogue, state.system, text);
+}
+
+/** The text as it was when saving began is now what is stored. */
+export function saved(state: BenchState, file: JobFile): BenchState {
+  return { ...state, file, notice: { text: `saved ${file.name}`, weight: "information" } };
+}
+
+/** Something to tell the person, or nothing any more. */
+export function noticed(state: BenchState, notice: Notice | undefined): BenchState {
+  return { ...state, notice };
+}
+
+/** The part in hand; one that the job does not have changes nothing. */
+export function pickedPart(state: BenchState, path: string): BenchState {
+  if (state.picked === path || !hasPart(state.sound, path)) return state;
+  return { ...state, picked: path, openWorking: undefined };
+}
+
+/** The next section in airflow (or, with −1, the one before); from duty or cabinet the first. */
+export function pickedBeside(state: BenchState, by: 1 | -1): BenchState {
+  const index = sectionIndex(state.picked);
+  return pickedPart(state, sectionPath(index === undefined ? 0 : index + by));
+}
+
+export function pickedCondition(state: BenchState, condition: string): BenchState {
+  return { ...state, condition };
+}
+
+export function withSystem(state: BenchState, system: UnitSystem): BenchState {
+  return { ...state, system };
+}
+
+/** Opens the working of a figure, or closes it when it is open. */
+export function workingToggled(state: BenchState, figure: string): BenchState {
+  return { ...state, openWorking: state.openWorking === figure ? undefined : figure };
+}
+
+/** Another condition of this very job has been solved. */
+export function solvedMore(state: BenchState): BenchState {
+  return { ...state, solved: state.solved + 1 };
+}
+
+function withText(state: BenchState, text: string, catalogue: Catalogue): BenchState {
+  const { reading, sound } = readText(text, catalogue, state.sound);
+  const isNew = sound !== state.sound;
+  return {
+    ...state,
+    text,
+    reading,
+    sound,
+    picked: isNew ? followed(state.picked, state.sound, sound) : state.picked,
+    condition: heldCondition(state.condition, sound),
+    solved: isNew ? 0 : state.solved,
+    notice: undefined,
+  };
+}
+
+function hasPart(sound: SoundJob | undefined, path: string): boolean {
+  const index = sectionIndex(path);
+  if (index === undefined) return path === "duty" || path === "unit.casing";
+  return sound?.job.unit.sections[index] !== undefined;
+}
+
+/** Where the picked section stands now that sections may have moved. */
+function followed(path: string, before: SoundJob | undefined, now: SoundJob | undefined): string {
+  const index = sectionIndex(path);
+  if (index === undefined || now === undefined) return path;
+  const name = before?.job.unit.sections[index]?.name;
+  const sections = now.job.unit.sections;
+  if (sections[index]?.name === name) return path;
+  const moved = sections.findIndex((section) => section.name === name);
+  if (moved >= 0) return sectionPath(moved);
+  return sectionPath(Math.min(index, sections.length - 1));
+}
+
+/** The condition in hand, or the first of the job when it is there no longer. */
+function heldCondition(key: string, sound: SoundJob | undefined): string {
+  const conditions = sound?.job.conditions ?? [];
+  if (conditions.length === 0 || conditions.some((condition) => condition.key === key)) return key;
+  return conditions[0]?.key ?? key;
+}

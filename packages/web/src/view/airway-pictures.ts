@@ -1,0 +1,41 @@
+import { type AirwayAxis, airwayAxis } from "@oncethrough/engine/chart/airway-axis";
+import { type ProfileList, profiles } from "@oncethrough/engine/chart/profiles";
+import { elevation } from "@oncethrough/engine/drawing/elevation";
+import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
+import type { DisplayList } from "@oncethrough/engine/section/display";
+import type { UnitRating } from "@oncethrough/engine/unit/rating";
+import { choiceOf, conditionSets } from "#state/condition-choices";
+import type { SoundJob } from "#state/sound-job";
+
+/** px: room for the profiles' scales at the left, and the tallest that a cabinet is drawn. */
+const gutter = 52;
+const tallestCabinet = 330;
+
+/** The axis that elevation and profiles share on a page so wide. */
+export function pageAxis(sound: SoundJob, width: number): AirwayAxis {
+  const { unit } = sound.job;
+  return airwayAxis(unit, width, gutter, tallestCabinet / (1000 * unit.frame.height));
+}
+
+/** The elevation of the job's unit. */
+export function elevationOf(
+  sound: SoundJob,
+  axis: AirwayAxis,
+  system: UnitSystem,
+  picked: string | undefined,
+): DisplayList {
+  const { unit, duty } = sound.job;
+  const named = picked === undefined ? {} : { picked };
+  return elevation(unit, { axis, system, placement: duty.site.placement, ...named });
+}
+
+/** The profiles at a rating, with the lightest and heaviest filter loading of the same day as ghosts. */
+export function profilesOf(sound: SoundJob, rating: UnitRating, axis: AirwayAxis, system: UnitSystem): ProfileList {
+  const choice = choiceOf(conditionSets(sound.job.conditions), rating.condition.key);
+  const others = [choice?.loadings.at(0), choice?.loadings.at(-1)].filter((each) => each !== undefined);
+  const ghosts = others.flatMap(({ key, loading }) => {
+    const ghost = key === rating.condition.key ? undefined : sound.book.rating(key);
+    return ghost === undefined ? [] : [{ words: loading === 0 ? "filters clean" : "at change-out", rating: ghost }];
+  });
+  return profiles(sound.job.unit, rating, { axis, system, ghosts });
+}

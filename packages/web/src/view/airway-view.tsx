@@ -1,0 +1,73 @@
+import { axisPosition } from "@oncethrough/engine/chart/airway-axis";
+import { stationsOf } from "@oncethrough/engine/unit/report";
+import { type PointerEvent, useMemo, useState } from "react";
+import { sectionIndex } from "#state/bench-state";
+import "./airway.css";
+import { elevationOf, pageAxis, profilesOf } from "./airway-pictures.ts";
+import { Crosshair } from "./crosshair.tsx";
+import { PaintedList, placedAt } from "./painted-list.tsx";
+import { SectionColumns } from "./section-columns.tsx";
+import { useBench, useRating } from "./use-bench.ts";
+import { useEasedList } from "./use-eased-list.ts";
+import { useWidth } from "./use-width.ts";
+
+/** px between the elevation and the profiles, for the words of the station in hand. */
+const readOutHeight = 30;
+
+/** The machine to scale, and below it on the same axis what it does to the air. */
+export function AirwayView() {
+  const [frame, width] = useWidth<HTMLDivElement>();
+  const sound = useBench((bench) => bench.sound);
+  const isReady = sound !== undefined && width > 0;
+  return (
+    <section className="airway" aria-label="airway of the unit: elevation and profiles">
+      <div ref={frame}>{isReady ? <Airway width={width} /> : <p className="quiet">no sound job to draw yet</p>}</div>
+    </section>
+  );
+}
+
+function Airway({ width }: { width: number }) {
+  const sound = useBench((bench) => bench.sound)!;
+  const system = useBench((bench) => bench.system);
+  const picked = useBench((bench) => bench.picked);
+  const rating = useRating();
+  const [pointer, setPointer] = useState<number | undefined>(undefined);
+  const { unit } = sound.job;
+  const index = sectionIndex(picked);
+  const pickedName = index === undefined ? undefined : unit.sections[index]?.name;
+  const axis = useMemo(() => pageAxis(sound, width), [sound, width]);
+  const drawn = useMemo(() => elevationOf(sound, axis, system, pickedName), [sound, axis, system, pickedName]);
+  const curves = useMemo(
+    () => (rating === undefined ? undefined : profilesOf(sound, rating, axis, system)),
+    [sound, rating, axis, system],
+  );
+  const stations = useMemo(() => (rating === undefined ? [] : stationsOf(unit, rating)), [unit, rating]);
+  const still = `${width} ${system}`;
+  const elevation = useEasedList(drawn, still) ?? drawn;
+  const profiles = useEasedList(curves, still) ?? curves;
+  const elevationHeight = Math.ceil(drawn.box.height * axis.scale);
+  const profilesTop = elevationHeight + readOutHeight;
+  const height = profilesTop + (curves?.box.height ?? 0);
+  const follow = (event: PointerEvent<SVGSVGElement>) =>
+    setPointer(axisPosition(axis, event.clientX - event.currentTarget.getBoundingClientRect().left));
+  const station =
+    pointer === undefined
+      ? stations[(index ?? unit.sections.length - 1) + 1]
+      : stations.toSorted((one, other) => distance(one, pointer) - distance(other, pointer))[0];
+  return (
+    // biome-ignore lint/a11y/noSvgWithoutTitle: the section around it has the name; a title would pop up under the pointer
+    <svg width={width} height={height} onPointerMove={follow} onPointerLeave={() => setPointer(undefined)}>
+      <SectionColumns axis={axis} height={height} layer="tint" />
+      <PaintedList list={elevation} placing={placedAt(drawn, axis.scale, axis.gutter, 0)} />
+      {profiles === undefined ? null : <PaintedList list={profiles} placing={placedAt(profiles, 1, 0, profilesTop)} />}
+      {curves === undefined || station === undefined ? null : (
+        <Crosshair station={station} axis={axis} profiles={curves} top={profilesTop} width={width} />
+      )}
+      <SectionColumns axis={axis} height={height} layer="hands" />
+    </svg>
+  );
+}
+
+function distance(station: { readonly position: number }, pointer: number): number {
+  return Math.abs(1000 * station.position - pointer);
+}

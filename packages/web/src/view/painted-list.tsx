@@ -1,0 +1,101 @@
+import { textSizes } from "@oncethrough/engine/chart/text-size";
+import type { DisplayItem, DisplayList, TextItem } from "@oncethrough/engine/section/display";
+import { memo } from "react";
+import "./ink.css";
+
+/** How the plane of a list lies on the page: px per unit, and where the list's origin falls. */
+export interface Placing {
+  readonly scale: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** The placing that puts the list's box with its upper left corner at a point of the page. */
+export function placedAt(list: DisplayList, scale: number, left: number, top: number): Placing {
+  const { x, y, height } = list.box;
+  return { scale, x: left - x * scale, y: list.up ? top + (y + height) * scale : top - y * scale };
+}
+
+/**
+ * Paints a display list as SVG: ink roles become classes, whose looks the style sheet gives. Coordinates are put on the
+ * page here, so that hairlines and letters keep their size at every scale.
+ */
+export const PaintedList = memo(function PaintedList({ list, placing }: { list: DisplayList; placing: Placing }) {
+  const up = list.up ? -1 : 1;
+  return (
+    <g className="painted">
+      {list.items.map((item) => (
+        <PaintedItem key={item.key} item={item} scale={placing.scale} x={placing.x} y={placing.y} up={up} />
+      ))}
+    </g>
+  );
+});
+
+interface ItemProps {
+  readonly item: DisplayItem;
+  readonly scale: number;
+  readonly x: number;
+  readonly y: number;
+  readonly up: 1 | -1;
+}
+
+const PaintedItem = memo(function PaintedItem({ item, scale, x, y, up }: ItemProps) {
+  const title = item.label === undefined ? undefined : <title>{item.label}</title>;
+  switch (item.shape) {
+    case "line":
+      return (
+        <path
+          className={`ink-${item.ink}${item.fill === undefined ? "" : ` fill-${item.fill}`}${item.dash === undefined ? "" : ` dash-${item.dash}`}`}
+          d={pathData(item.points, item.closed === true, scale, x, y, up)}
+          data-section={item.reference.section}
+        >
+          {title}
+        </path>
+      );
+    case "circle":
+      return (
+        <circle
+          className={`ink-${item.ink}${item.fill === undefined ? "" : ` fill-${item.fill}`}`}
+          cx={rounded(x + item.x * scale)}
+          cy={rounded(y + up * item.y * scale)}
+          r={rounded(item.radius * scale)}
+          data-section={item.reference.section}
+        >
+          {title}
+        </circle>
+      );
+    case "text":
+      return <PaintedText item={item} x={rounded(x + item.x * scale)} y={rounded(y + up * item.y * scale)} />;
+  }
+});
+
+function PaintedText({ item, x, y }: { item: TextItem; x: number; y: number }) {
+  const turn = item.turn === undefined ? undefined : `rotate(${rounded(-item.turn)} ${x} ${y})`;
+  return (
+    <text
+      className={`text-${item.ink}`}
+      x={x}
+      y={y}
+      fontSize={textSizes[item.size]}
+      textAnchor={item.anchor}
+      transform={turn}
+      data-section={item.reference.section}
+    >
+      {item.text}
+    </text>
+  );
+}
+
+function pathData(points: readonly number[], closed: boolean, scale: number, x: number, y: number, up: 1 | -1): string {
+  let data = "";
+  for (let index = 0; index + 1 < points.length; index += 2) {
+    const px = rounded(x + points[index]! * scale);
+    const py = rounded(y + up * points[index + 1]! * scale);
+    data += `${index === 0 ? "M" : "L"}${px} ${py}`;
+  }
+  return closed ? `${data}Z` : data;
+}
+
+function rounded(value: number): number {
+  return Math.round(value * 100) / 100;
+}
