@@ -1,0 +1,213 @@
+import { finEfficiency, surfaceEfficiency } from "#component/finned-surface/fin-efficiency";
+import { condensedWaterEnthalpy, enthalpyFromHumidityRatio, moistAirSpecificHeat } from "#fluid/moist-air";
+import { saturationHumidityRatio } from "#fluid/saturation";
+import type { Coil } from "./coil.ts";
+import type { CoilWork } from "./performance.ts";
+
+/** J/kg, of vapour at 0 °C and what a kelvin takes off the latent heat: h_g − h_f of the air relations in use. */
+const latentHeatAtZero = 2_501_000;
+const latentHeatFall = 4186 - 1860;
+
+/**
+ * Solves one element (the tubes of a row that belong to one water level) for the air and the liquid that enter it: dry,
+ * wet by the enthalpy potential, or partly wet, whichever moves more heat. Results go to `work.element`, root and surface
+ * temperature to `work.root` and `work.surface`, where the next solution starts.
+ *
+ * @param coil record: the coil
+ * @param e count, 0…255: element of the coil
+ * @param slot count, 0…4095: place of its surface temperatures in the work
+ * @param pressure Pa, 50000…110000: absolute pressure
+ * @param liquidIn °C, -40…150: liquid entering the element
+ * @param liquidMean °C, -40…150: liquid in its middle
+ * @param passes count, 1…3: times that the wet surface temperature is improved
+ * @param work record: air in `work.element`, coefficients in `work.c`
+ * @outside keeps answering
+ * @example (() => { const work = { c: { tubeCoefficient: 1000, tubeCoefficientSlope: 0, airCoefficient: 50, surfaceEfficiency: 1,
+ *   airCapacity: 1000, liquidCapacity: 1e9, lanes: 1 }, element: { dryBulb: 20, humidityRatio: 0.005 }, liquid: [60], root: [60],
+ *   surface: [60], wet: [0] }; solveElement({ insideRow: 1, foulingRow: 0, wallRow: 0, outsideRow: 10, width: [1], rows: 1,
+ *   levels: 1 }, 0, 0, 101325, 60, 60, 1, work); return work.element.leavingDryBulb; })() // 31.3388 ± 1e-3
+ * @source derived-here ashrae-hvac-2020-ch23 wet surface; the larger of dry and wet by braun-1989
+ */
+export function solveElement(
+  coil: Coil,
+  e: number,
+  slot: number,
+  pressure: number,
+  liquidIn: number,
+  liquidMean: number,
+  passes: number,
+  work: CoilWork,
+): void {
+  const { c, element } = work;
+  const inside =
+    1 / ((c.tubeCoefficient + c.tubeCoefficientSlope * (liquidMean - work.liquid[0]!)) * coil.insideRow) +
+    coil.foulingRow;
+  const behindRoot = inside + coil.wallRow;
+  solveDry(coil, e, slot, liquidIn, liquidMean, behindRoot, work);
+  // No point of the surface is colder than the liquid: with that above the dew point nothing condenses.
+  if (liquidIn >= element.dryBulb || saturationHumidityRatio(liquidIn, pressure) >= element.humidityRatio) return;
+  solveWet(coil, e, slot, pressure, liquidIn, liquidMean, behindRoot, passes, work);
+}
+
+function solveDry(
+  coil: Coil,
+  e: number,
+  slot: number,
+  liquidIn: number,
+  liquidMean: number,
+  behindRoot: number,
+  work: CoilWork,
+): void {
+  const { c, element } = work;
+  const outside = 1 / (c.airCoefficient * c.surfaceEfficiency * coil.outsideRow);
+  // Rows that share a level; a lane is the part of a tube's length that the fine grid takes at a time.
+  const perLevel = coil.rows / coil.levels;
+  const width = coil.width[e]! / c.lanes;
+  // Air relaxes to the tube it passes; the tube's liquid warms along its length (air unmixed, liquid mixed: exact).
+  const reach = 1 - Math.exp(-1 / ((outside + behindRoot) * c.airCapacity));
+  const liquidShare = (coil.width[e]! / perLevel) * c.liquidCapacity;
+  const slope = liquidShare * (1 - Math.exp((-reach * c.airCapacity * perLevel) / (c.lanes * c.liquidCapacity)));
+  const heat = slope * (element.dryBulb - liquidIn);
+  element.heat = heat;
+  element.airSlope = slope;
+  element.liquidSlope = slope;
+  element.leavingDryBulb = element.dryBulb - heat / (width * c.airCapacity);
+  element.leavingHumidityRatio = element.humidityRatio;
+  element.condensateTemperature = 0;
+  element.surfaceEfficiency = c.surfaceEfficiency;
+  work.wet[slot] = 0;
+  if (Number.isNaN(work.root[slot]!)) {
+    const root = liquidMean + (heat / width) * behindRoot;
+    work.root[slot] = root;
+    work.surface[slot] = root + 0.3 * (element.dryBulb - root);
+  }
+}
+
+function solveWet(
+  coil: Coil,
+  e: number,
+  slot: number,
+  pressure: number,
+  liquidIn: number,
+  liquidMean: number,
+  behindRoot: number,
+  passes: number,
+  work: CoilWork,
+): void {
+  const { c, element } = work;
+  const { bank } = coil;
+  const finShare = bank.finArea / bank.outsideArea;
+  const lewis = coil.surface.lewisFactor;
+  const air = element.dryBulb;
+  const moisture = element.humidityRatio;
+  const capacity = c.airCapacity;
+  const perLevel = coil.rows / coil.levels;
+  const width = coil.width[e]! / c.lanes;
+  const liquidShare = (coil.width[e]! / perLevel) * c.liquidCapacity;
+  // K of dry-bulb difference that a kg/kg of moisture is worth: θ = t + κ W is the driving potential in kelvin.
+  const kappa = (latentHeatAtZero - latentHeatFall * liquidMean) / moistAirSpecificHeat(moisture);
+  const airPotential = air + kappa * moisture;
+  const wetnessIn = saturationHumidityRatio(liquidIn, pressure);
+  const wetnessMean = saturationHumidityRatio(liquidMean, pressure);
+  const potential = airPotential - liquidIn - kappa * wetnessIn;
+  // The chord of the saturation curve over the liquid's whole rise; it never reaches the air's own temperature.
+  const liquidOut = Math.min(air, 2 * liquidMean - liquidIn);
+  const liquidRise = chord(kappa, liquidIn, wetnessIn, liquidOut, saturationHumidityRatio(liquidOut, pressure));
+
+  let root = Math.min(air, Math.max(liquidIn, work.root[slot]!));
+  let surface = Math.min(air, Math.max(root, work.surface[slot]!));
+  let wetnessRoot = saturationHumidityRatio(root, pressure);
+  let wetnessSurface = saturationHumidityRatio(surface, pressure);
+  const coefficient = c.airCoefficient * wettedFactor(coil, e, pressure, liquidMean, behindRoot, work);
+  const transfers = (coefficient * coil.outsideRow) / capacity;
+  const sensibleReach = 1 - Math.exp(-transfers);
+  const latentReach = lewis === 1 ? sensibleReach : 1 - Math.exp(-transfers / lewis);
+  const seen = (capacity * perLevel) / c.lanes;
+  let heat = 0;
+  let slope = 0;
+  let efficiency = 1;
+  for (let pass = 0; pass < passes; pass++) {
+    const rootRise = chord(kappa, liquidMean, wetnessMean, root, wetnessRoot);
+    const finRise = chord(kappa / lewis, root, wetnessRoot, surface, wetnessSurface);
+    efficiency = surfaceEfficiency(
+      finShare,
+      finEfficiency(coefficient * finRise, coil.finConductivity, coil.finThickness, bank.finLength),
+    );
+    const reachOnSurface = meanReach(sensibleReach, latentReach, air - surface, kappa * (moisture - wetnessSurface));
+    const outside = 1 / ((lewis === 1 ? transfers : -Math.log(1 - reachOnSurface)) * capacity * efficiency);
+    const reach = 1 - Math.exp(-1 / ((outside + rootRise * behindRoot) * capacity));
+    slope = (liquidShare / liquidRise) * (1 - Math.exp((-reach * seen * liquidRise) / c.liquidCapacity));
+    heat = slope * potential;
+    const perWidth = heat / width;
+    root = Math.min(air, Math.max(liquidIn, liquidMean + perWidth * behindRoot));
+    // The surface that would do the same if it were one temperature all over, by one Newton step on the saturation curve.
+    const surfacePotential = airPotential - perWidth / (capacity * reachOnSurface);
+    const miss = surfacePotential - surface - kappa * wetnessSurface;
+    surface += miss / (1 + kappa * saturationSlope(surface, wetnessSurface));
+    surface = Math.min(air, Math.max(root, surface));
+    wetnessRoot = saturationHumidityRatio(root, pressure);
+    wetnessSurface = saturationHumidityRatio(surface, pressure);
+  }
+  work.root[slot] = root;
+  work.surface[slot] = surface;
+  if (!(heat > element.heat)) return;
+
+  const leaving = surface + (air - surface) * (1 - sensibleReach);
+  const drained = condensedWaterEnthalpy(surface);
+  const before = enthalpyFromHumidityRatio(air, moisture) - moisture * drained;
+  const after = before - heat / (width * c.dryAirFlow) - enthalpyFromHumidityRatio(leaving, 0);
+  const moistureLeaving =
+    after / (enthalpyFromHumidityRatio(leaving, 1) - enthalpyFromHumidityRatio(leaving, 0) - drained);
+  if (!(moistureLeaving < moisture && moistureLeaving >= 0)) return;
+  work.wet[slot] = 1;
+  element.heat = heat;
+  element.airSlope = slope;
+  element.liquidSlope = slope * liquidRise;
+  element.leavingDryBulb = leaving;
+  element.leavingHumidityRatio = moistureLeaving;
+  element.condensateTemperature = surface;
+  element.surfaceEfficiency = efficiency;
+}
+
+/** Rise of the potential θ = t + κ W_s per kelvin between two temperatures, or at them when they are one. */
+function chord(kappa: number, low: number, wetnessLow: number, high: number, wetnessHigh: number): number {
+  const difference = high - low;
+  if (Math.abs(difference) > 0.01) return 1 + (kappa * (wetnessHigh - wetnessLow)) / difference;
+  return 1 + kappa * saturationSlope(low, wetnessLow);
+}
+
+/** 1/K, dW_s/dt by Clausius and Clapeyron with Magnus' exponent; good to a part in a hundred, where it only guides. */
+function saturationSlope(temperature: number, wetness: number): number {
+  const reach = 243.12 + temperature;
+  return (wetness * (1 + wetness / 0.622) * 17.62 * 243.12) / (reach * reach);
+}
+
+/** Reach of heat and moisture together, weighted by what each has to give. */
+function meanReach(sensible: number, latent: number, byHeat: number, byMoisture: number): number {
+  if (sensible === latent || !(byHeat + byMoisture > 1e-6)) return sensible;
+  const mean = (sensible * byHeat + latent * byMoisture) / (byHeat + byMoisture);
+  return Math.min(0.999999999, Math.max(Math.min(sensible, latent), Math.min(Math.max(sensible, latent), mean)));
+}
+
+/** The wet surface factor, as far as the fins are wet: from their roots outwards to where the dry fin meets the dew point. */
+function wettedFactor(
+  coil: Coil,
+  e: number,
+  pressure: number,
+  liquidMean: number,
+  behindRoot: number,
+  work: CoilWork,
+): number {
+  const { c, element } = work;
+  if (c.wetFactor === 1) return 1;
+  const perWidth = (element.heat * c.lanes) / coil.width[e]!;
+  const root = liquidMean + perWidth * behindRoot;
+  const middle = (element.dryBulb + element.leavingDryBulb) / 2;
+  const mean = middle - perWidth / (c.airCoefficient * coil.outsideRow);
+  // Mean over the fin lies about two thirds of the way from root to tip.
+  const tip = Math.min(element.dryBulb, root + 1.5 * Math.max(0, mean - root));
+  const atRoot = saturationHumidityRatio(Math.max(-90, root), pressure);
+  const atTip = saturationHumidityRatio(Math.max(-90, tip), pressure);
+  const wetted = atTip > atRoot ? (element.humidityRatio - atRoot) / (atTip - atRoot) : 1;
+  return 1 + (c.wetFactor - 1) * Math.min(1, Math.max(0, wetted));
+}

@@ -1,0 +1,194 @@
+import { liquidSpecificHeat } from "#fluid/liquid";
+import {
+  condensedWaterEnthalpy,
+  dryBulbFromEnthalpy,
+  enthalpyFromHumidityRatio,
+  moistAirSpecificHeat,
+} from "#fluid/moist-air";
+import { setAirSide, setLiquidSide } from "./coefficients.ts";
+import type { Coil } from "./coil.ts";
+import { solveElement } from "./element.ts";
+import { gatherPerformance } from "./gather.ts";
+import { correctLiquid } from "./liquid-correction.ts";
+import type { CoilInlet, CoilPerformance, CoilWork } from "./performance.ts";
+
+/** Iterations after which a march that has not settled is handed back as it stands. */
+const mostIterations = 40;
+
+/** K of liquid temperature and share of the heat to which a march is brought. */
+const liquidTolerance = 1e-5;
+const heatTolerance = 2e-6;
+
+/** Marches after which the liquid's coefficients stay as they are: its outlet then moves by thousandths of a kelvin. */
+const liquidSettled = 3;
+
+/**
+ * Solves a coil on the row grid: marches along the rows with the air, each element dry, wet or partly wet, and corrects
+ * the liquid's temperatures between the passes by Newton steps until they agree with the heat. Heats and cools, water and
+ * glycol, counter and parallel flow. Energy and water balance to rounding.
+ *
+ * @param coil record: the coil
+ * @param inlet record: air and liquid that enter
+ * @param work record: room for the march; the solution before is the start when the coil has as many levels
+ * @param out record: receives the performance
+ * @outside keeps answering; a march that does not settle says so in `converged`
+ * @example (() => { const out = {}; solveCoil({}, { dryAirFlow: 2, dryBulb: 30, liquidFlow: 0 }, {}, out);
+ *   return out.leavingDryBulb; })() // 30
+ * @source derived-here row march with the enthalpy potential; ashrae-hvac-2020-ch23
+ */
+export function solveCoil(coil: Coil, inlet: CoilInlet, work: CoilWork, out: CoilPerformance): void {
+  out.converged = true;
+  out.iterations = 0;
+  if (!(inlet.dryAirFlow > 0 && inlet.liquidFlow > 0)) {
+    standStill(inlet, out);
+    return;
+  }
+  const elements = coil.row.length;
+  if (work.levels !== coil.levels || work.elements !== elements || !warmStartFits(coil, inlet, work)) {
+    startCold(coil, inlet, work);
+  }
+  setAirSide(coil, inlet, work.c);
+  const low = Math.min(inlet.liquidTemperature, inlet.dryBulb);
+  const high = Math.max(inlet.liquidTemperature, inlet.dryBulb);
+  let before = Number.NaN;
+  for (let k = 0; k < mostIterations; k++) {
+    if (k < liquidSettled) setLiquidSide(coil, inlet, work.liquid[coil.levels]!, work.c);
+    const miss = march(coil, inlet, work, k < 2 ? 2 : 1);
+    out.iterations = k + 1;
+    const change = Math.abs(work.c.heat - before);
+    before = work.c.heat;
+    if (miss < liquidTolerance && change <= heatTolerance * Math.abs(before) + 1e-9) break;
+    if (k === mostIterations - 1) out.converged = miss < 1e-3;
+    else correctLiquid(coil.levels, work.matrix, work.imbalance, work.liquid, low, high);
+  }
+  gatherPerformance(coil, inlet, work, out);
+}
+
+/** A coil without flow on one side changes nothing; its tubes take the temperature of the coldest air. */
+function standStill(inlet: CoilInlet, out: CoilPerformance): void {
+  out.heat = 0;
+  out.sensibleHeat = 0;
+  out.condensate = 0;
+  out.condensateEnthalpy = 0;
+  out.leavingDryBulb = inlet.dryBulb;
+  out.leavingHumidityRatio = inlet.humidityRatio;
+  out.leavingFilament = inlet.coldestFilament;
+  out.leavingLiquid = inlet.liquidTemperature;
+  out.airReynolds = 0;
+  out.airCoefficient = 0;
+  out.wetFactor = 1;
+  out.finEfficiency = 1;
+  out.surfaceEfficiency = 1;
+  out.wetSurfaceEfficiency = 1;
+  out.tubeCoefficient = 0;
+  out.tubeReynolds = 0;
+  out.tubeVelocity = 0;
+  out.wetShare = 0;
+  const still = inlet.liquidFlow > 0 ? inlet.liquidTemperature : inlet.coldestFilament;
+  out.coldestTubeWall = still;
+  out.coldestSurface = still;
+}
+
+/** Whether the temperatures of the last solution lie between those that enter now. */
+function warmStartFits(coil: Coil, inlet: CoilInlet, work: CoilWork): boolean {
+  const low = Math.min(inlet.liquidTemperature, inlet.dryBulb);
+  const high = Math.max(inlet.liquidTemperature, inlet.dryBulb);
+  const last = work.liquid[coil.levels]!;
+  if (!(last >= low && last <= high)) return false;
+  const shift = inlet.liquidTemperature - work.liquid[0]!;
+  for (let l = 0; l <= coil.levels; l++) work.liquid[l]! += shift;
+  return true;
+}
+
+/** A straight rise of the liquid to a third of the way to the air. */
+function startCold(coil: Coil, inlet: CoilInlet, work: CoilWork): void {
+  const { levels } = coil;
+  const capacity = inlet.dryAirFlow * moistAirSpecificHeat(inlet.humidityRatio);
+  const liquid = inlet.liquidFlow * liquidSpecificHeat(inlet.liquid, inlet.liquidTemperature);
+  const reach = 0.8 * Math.min(1, (0.8 * capacity) / liquid);
+  for (let l = 0; l <= levels; l++) {
+    work.liquid[l] = inlet.liquidTemperature + (reach * l * (inlet.dryBulb - inlet.liquidTemperature)) / levels;
+  }
+  work.root.fill(Number.NaN);
+  work.surface.fill(Number.NaN);
+  work.levels = levels;
+  work.elements = coil.row.length;
+}
+
+/** One walk along the rows with the liquid temperatures as they stand; returns the largest imbalance of a level, K. */
+function march(coil: Coil, inlet: CoilInlet, work: CoilWork, passes: number): number {
+  const { c, element, liquid, imbalance, sensitivity, elementSensitivity, matrix } = work;
+  const { levels } = coil;
+  clearSums(work, levels);
+  let dryBulb = inlet.dryBulb;
+  let humidityRatio = inlet.humidityRatio;
+  // The air knows only of the levels that it has passed: from `first` up to before `end`.
+  let first = levels;
+  let end = 0;
+  let e = 0;
+  for (let r = 0; r < coil.rows; r++) {
+    let mixedEnthalpy = 0;
+    let mixedMoisture = 0;
+    for (; e < coil.row.length && coil.row[e] === r; e++) {
+      const l = coil.level[e]!;
+      const width = coil.width[e]!;
+      element.dryBulb = dryBulb;
+      element.humidityRatio = humidityRatio;
+      const liquidIn = liquid[l]!;
+      solveElement(coil, e, e, inlet.pressure, liquidIn, (liquidIn + liquid[l + 1]!) / 2, passes, work);
+      work.heat[e] = element.heat;
+      c.heat += element.heat;
+      c.wetRows += width * work.wet[e]!;
+      c.wetEfficiency += width * work.wet[e]! * element.surfaceEfficiency;
+      const drained = width * inlet.dryAirFlow * (humidityRatio - element.leavingHumidityRatio);
+      c.condensate += drained;
+      const carried = drained === 0 ? 0 : drained * condensedWaterEnthalpy(element.condensateTemperature);
+      c.condensateEnthalpy += carried;
+      mixedMoisture += width * element.leavingHumidityRatio;
+      mixedEnthalpy += width * enthalpyFromHumidityRatio(element.leavingDryBulb, element.leavingHumidityRatio);
+      imbalance[l + 1]! -= element.heat / c.liquidCapacity;
+      first = Math.min(first, Math.max(0, l - 1));
+      end = Math.max(end, l);
+      for (let j = first; j < end; j++) {
+        // Change of this element's heat with the liquid leaving level j (index j + 1 of the temperatures).
+        const change = element.airSlope * sensitivity[j]! - (j + 1 === l ? element.liquidSlope : 0);
+        matrix[l * levels + j]! -= change / c.liquidCapacity;
+        elementSensitivity[j]! -= change / c.airCapacity;
+      }
+    }
+    for (let j = first; j < end; j++) {
+      sensitivity[j]! += elementSensitivity[j]!;
+      elementSensitivity[j] = 0;
+    }
+    const leaving = dryBulbFromEnthalpy(mixedEnthalpy, mixedMoisture);
+    c.sensibleHeat += c.dryAirFlow * moistAirSpecificHeat(humidityRatio) * (dryBulb - leaving);
+    dryBulb = leaving;
+    humidityRatio = mixedMoisture;
+    work.rowDryBulb[r] = dryBulb;
+    work.rowHumidityRatio[r] = humidityRatio;
+  }
+  let most = 0;
+  for (let l = 1; l <= levels; l++) {
+    imbalance[l]! += liquid[l]! - liquid[l - 1]!;
+    most = Math.max(most, Math.abs(imbalance[l]!));
+  }
+  return most;
+}
+
+function clearSums(work: CoilWork, levels: number): void {
+  const { c } = work;
+  c.heat = 0;
+  c.sensibleHeat = 0;
+  c.condensate = 0;
+  c.condensateEnthalpy = 0;
+  c.wetRows = 0;
+  c.wetEfficiency = 0;
+  work.imbalance.fill(0, 0, levels + 1);
+  work.sensitivity.fill(0, 0, levels + 1);
+  work.elementSensitivity.fill(0, 0, levels + 1);
+  work.matrix.fill(0, 0, levels * levels);
+  for (let l = 0; l < levels; l++) {
+    work.matrix[l * levels + l] = 1;
+    if (l > 0) work.matrix[l * levels + l - 1] = -1;
+  }
+}
