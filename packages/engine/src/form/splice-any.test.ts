@@ -68,7 +68,7 @@ describe("any edit", () => {
         expect(splice.text.slice(splice.start + splice.inserted.length)).toBe(source.slice(splice.end));
         const after = readForm(splice.text, fields, context);
         if (!after.ok) throw new Error(JSON.stringify(after.problems));
-        const expected = structuredClone(before.values) as {
+        const expected = structuredClone(before.values) as unknown as {
           tag?: string;
           group: { note?: string };
           items: { note?: string }[];
