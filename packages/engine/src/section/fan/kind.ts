@@ -1,0 +1,30 @@
+import { defineKind } from "../contract.ts";
+import { prepareFan } from "./design.ts";
+import { fanFields } from "./fields.ts";
+import { fanFigures, fanWorking } from "./figures.ts";
+import { drawHousedFan } from "./housed-picture.ts";
+import { fanNotes, fanShortfalls } from "./notes.ts";
+import { drawPlenumWheels } from "./plenum-picture.ts";
+import { createFanRating, rateFan } from "./rate.ts";
+
+/** The fans that move the air through the unit. */
+export const fan = defineKind({
+  name: "fan",
+  role: "fan",
+  meaning:
+    "Airfoil centrifugal fan in a housing, or airfoil plenum wheels, one or several, with motors, drives and springs",
+  fields: fanFields,
+  prepare: prepareFan,
+  createRating: createFanRating,
+  rate: rateFan,
+  layout: (design) => ({ length: design.length, outside: 0 }),
+  picture: (design, frame, name) =>
+    design.housed ? drawHousedFan(design, frame, name) : drawPlenumWheels(design, frame, name),
+  // A housed fan's cabinet stands at the suction before it; plenum wheels press into theirs.
+  wallPressure: (rating) =>
+    rating.outletVelocity > 0 ? rating.entering.staticPressure : rating.leaving.staticPressure,
+  figures: fanFigures,
+  working: fanWorking,
+  shortfalls: fanShortfalls,
+  notes: fanNotes,
+});

@@ -1,0 +1,231 @@
+import { beltEfficiencyFromPower } from "#component/belt-drive";
+import {
+  fanPeakPower,
+  fanPeakPressure,
+  fanPressureFromFlow,
+  fanShaftPowerFromFlow,
+  fanSpeedFromPressure,
+  flowCoefficientFromFlow,
+  tipSpeedFromSpeed,
+} from "#component/fan-performance";
+import { effectiveDuctLength, outletEffectFromDuct } from "#component/fan-system-effect";
+import { motorAllowedPower, motorInputPower } from "#component/motor";
+import { speedControlInputPower } from "#component/speed-control";
+import { springTransmissibility } from "#component/spring";
+import type { Air } from "../air.ts";
+import { createSectionRating } from "../base-rating.ts";
+import type { FanRating, SectionCondition } from "../contract.ts";
+import { settleDryBulb } from "../settle-state.ts";
+import { actualAirflow, airDensity, beginRating, endRating, enthalpyFlow } from "../station.ts";
+import type { FanDesign } from "./design.ts";
+
+/** What a fan section reports; figures of one fan where not said otherwise. */
+export interface FanSectionRating extends FanRating {
+  /** rev/s of the wheel. */
+  fanSpeed: number;
+  /** m³/s of one fan at the density before it. */
+  flowPerFan: number;
+  density: number;
+  tipSpeed: number;
+  tipSpeedShare: number;
+  inletVelocity: number;
+  outletVelocity: number;
+  flowCoefficient: number;
+  pressureCoefficient: number;
+  powerCoefficient: number;
+  staticPressure: number;
+  outletVelocityPressure: number;
+  fanTotalPressure: number;
+  inletEffectLoss: number;
+  outletEffectLoss: number;
+  backdraftLossPressure: number;
+  /** Pa that the whole section adds: fan total pressure less its losses. */
+  totalPressureRise: number;
+  staticEfficiency: number;
+  totalEfficiency: number;
+  shaftPower: number;
+  peakShaftPower: number;
+  driveEfficiency: number;
+  motorOutput: number;
+  motorInput: number;
+  motorAllowed: number;
+  motorLoad: number;
+  /** The same at the highest shaft power anywhere on the curve at this speed. */
+  peakMotorLoad: number;
+  peakPressure: number;
+  /** Static pressure over the peak at this speed. */
+  pressureToPeak: number;
+  /** Flow over the smallest steady flow at this speed. */
+  flowToStable: number;
+  /** 1 when the fan runs steadily, 0 left of that; 1 also when it stands. */
+  stable: number;
+  temperatureRise: number;
+  /** Disturbing over natural frequency, and the force passed on; 0 and 1 on a rigid base. */
+  frequencyRatio: number;
+  transmissibility: number;
+}
+
+/** A record for a fan section. */
+export function createFanRating(): FanSectionRating {
+  return {
+    ...createSectionRating(),
+    electricPower: 0,
+    fanSpeed: 0,
+    flowPerFan: 0,
+    density: 0,
+    tipSpeed: 0,
+    tipSpeedShare: 0,
+    inletVelocity: 0,
+    outletVelocity: 0,
+    flowCoefficient: 0,
+    pressureCoefficient: 0,
+    powerCoefficient: 0,
+    staticPressure: 0,
+    outletVelocityPressure: 0,
+    fanTotalPressure: 0,
+    inletEffectLoss: 0,
+    outletEffectLoss: 0,
+    backdraftLossPressure: 0,
+    totalPressureRise: 0,
+    staticEfficiency: 0,
+    totalEfficiency: 0,
+    shaftPower: 0,
+    peakShaftPower: 0,
+    driveEfficiency: 1,
+    motorOutput: 0,
+    motorInput: 0,
+    motorAllowed: 0,
+    motorLoad: 0,
+    peakMotorLoad: 0,
+    peakPressure: 0,
+    pressureToPeak: 0,
+    flowToStable: 0,
+    stable: 1,
+    temperatureRise: 0,
+    frequencyRatio: 0,
+    transmissibility: 1,
+  };
+}
+
+/** rev/s: a wheel slower than this stands; its pressure would be a millionth of a Pascal. */
+const standing = 1e-3;
+
+/** Rates the fans at the flow that enters and the speed that the unit has set. */
+export function rateFan(design: FanDesign, air: Air, at: SectionCondition, out: FanSectionRating): void {
+  beginRating(air, out);
+  const { operation } = at;
+  out.fanSpeed = operation.fansRunning && operation.fanSpeed > standing ? operation.fanSpeed : 0;
+  out.density = airDensity(out.entering);
+  const flow = actualAirflow(out.entering);
+  out.flowPerFan = flow / design.count;
+  out.faceVelocity = flow / design.cabinetArea;
+  ratePressure(design, out);
+  ratePower(design, at, out);
+  rateMargins(design, out);
+  rateAir(design, out);
+}
+
+function ratePressure(design: FanDesign, out: FanSectionRating): void {
+  const { wheel, diameter } = design;
+  const { density, flowPerFan, fanSpeed } = out;
+  out.tipSpeed = tipSpeedFromSpeed(diameter, fanSpeed);
+  out.inletVelocity = flowPerFan / design.inletArea;
+  out.outletVelocity = design.housed ? flowPerFan / design.outletArea : 0;
+  const inletVelocityPressure = 0.5 * density * out.inletVelocity ** 2;
+  out.outletVelocityPressure = 0.5 * density * out.outletVelocity ** 2;
+  out.staticPressure = fanPressureFromFlow(wheel.curve, diameter, fanSpeed, density, flowPerFan);
+  out.fanTotalPressure = out.staticPressure + out.outletVelocityPressure;
+  out.inletEffectLoss = design.inletLoss * inletVelocityPressure;
+  out.outletEffectLoss = outletLossOf(design, out.outletVelocity) * out.outletVelocityPressure;
+  out.backdraftLossPressure = design.backdraftDampers ? design.backdraftLoss * inletVelocityPressure : 0;
+  out.totalPressureRise = out.fanTotalPressure - out.inletEffectLoss - out.outletEffectLoss - out.backdraftLossPressure;
+  out.totalPressureLoss = -out.totalPressureRise;
+  const scale = 0.5 * density * out.tipSpeed ** 2;
+  out.flowCoefficient = fanSpeed > 0 ? flowCoefficientFromFlow(flowPerFan, diameter, fanSpeed) : 0;
+  out.pressureCoefficient = fanSpeed > 0 ? out.staticPressure / scale : 0;
+}
+
+/** Velocity pressures in the outlet that the outlet costs at a velocity in it. */
+function outletLossOf(design: FanDesign, velocity: number): number {
+  if (!design.housed) return 0;
+  const share = design.outletDuct / effectiveDuctLength(design.outletArea, velocity);
+  return outletEffectFromDuct(design.wheel.blastArea, share);
+}
+
+function ratePower(design: FanDesign, at: SectionCondition, out: FanSectionRating): void {
+  const { wheel, diameter, motorPower, motor } = design;
+  const { density, flowPerFan, fanSpeed } = out;
+  const running = fanSpeed > 0;
+  out.shaftPower = fanShaftPowerFromFlow(wheel.curve, diameter, fanSpeed, density, flowPerFan);
+  out.peakShaftPower = running ? fanPeakPower(wheel.curve, diameter, fanSpeed, density) : 0;
+  const disc = 0.25 * Math.PI * diameter ** 2;
+  out.powerCoefficient = running ? out.shaftPower / (0.5 * density * disc * out.tipSpeed ** 3) : 0;
+  out.staticEfficiency = running ? (flowPerFan * out.staticPressure) / out.shaftPower : 0;
+  out.totalEfficiency = running ? (flowPerFan * out.fanTotalPressure) / out.shaftPower : 0;
+  out.driveEfficiency = driveEfficiencyOf(design, out.shaftPower);
+  out.motorOutput = out.shaftPower / out.driveEfficiency;
+  out.motorInput = running ? motorInputPower(motorPower, design.motorEfficiency, out.motorOutput) : 0;
+  const altitude = altitudeFromPressure(at.condition.barometricPressure);
+  out.motorAllowed = motorAllowedPower(motorPower, motor.serviceFactor, design.speedControlled, altitude);
+  out.motorLoad = out.motorOutput / motorPower;
+  out.peakMotorLoad = out.peakShaftPower / driveEfficiencyOf(design, out.peakShaftPower) / motorPower;
+  const fed =
+    design.speedControlled && running ? speedControlInputPower(controlSize(design), out.motorInput) : out.motorInput;
+  out.electricPower = design.count * fed;
+}
+
+/** W of output that a speed control of the motor's size is rated for. */
+function controlSize(design: FanDesign): number {
+  return design.motorPower / design.motorEfficiency;
+}
+
+function driveEfficiencyOf(design: FanDesign, power: number): number {
+  return design.drive === "belt" && power > 0 ? beltEfficiencyFromPower(design.belts.band, power) : 1;
+}
+
+function rateMargins(design: FanDesign, out: FanSectionRating): void {
+  const { curve } = design.wheel;
+  const running = out.fanSpeed > 0;
+  out.tipSpeedShare = out.tipSpeed / design.tipSpeedLimit;
+  out.peakPressure = fanPeakPressure(curve, design.diameter, out.fanSpeed, out.density);
+  out.pressureToPeak = running ? out.staticPressure / out.peakPressure : 0;
+  out.flowToStable = running ? out.flowCoefficient / curve.stableFlow : 0;
+  out.stable = !running || out.flowToStable >= 1 ? 1 : 0;
+  const onSprings = design.naturalFrequency > 0 && running;
+  out.frequencyRatio = onSprings ? out.fanSpeed / design.naturalFrequency : 0;
+  out.transmissibility = onSprings ? springTransmissibility(out.frequencyRatio, design.springs.damping) : 1;
+}
+
+/** All power that stays in the stream warms it; pressure and state of the leaving air. */
+function rateAir(design: FanDesign, out: FanSectionRating): void {
+  const { entering, leaving } = out;
+  const each = design.motorsInAirstream ? out.motorInput : out.shaftPower;
+  out.heatToAir = design.count * each;
+  if (out.heatToAir > 0) {
+    out.waterToAir = -settleDryBulb(leaving, enthalpyFlow(entering) + out.heatToAir);
+  }
+  out.temperatureRise = leaving.dryBulb - entering.dryBulb;
+  leaving.coldestFilament = Math.min(entering.coldestFilament + out.temperatureRise, leaving.dryBulb);
+  // A housed fan blows through its blast area; behind plenum wheels the profile is uneven by common experience.
+  leaving.peakToMeanVelocity = design.housed ? 1 / design.wheel.blastArea : 1.5;
+  endRating(out, design.leavingArea);
+}
+
+/** m: altitude at which the standard atmosphere has this pressure (Pa). */
+function altitudeFromPressure(pressure: number): number {
+  return (1 - (pressure / 101_325) ** (1 / 5.2559)) / 2.25577e-5;
+}
+
+/**
+ * Speed (rev/s) at which the section adds `rise` Pa of total pressure to `flow` m³/s of air of `density` kg/m³, all at
+ * its entry plane. Direct, by the fan laws; 0 when even standing wheels let more through.
+ */
+export function fanSpeedForPressure(design: FanDesign, flow: number, rise: number, density: number): number {
+  const perFan = flow / design.count;
+  const inletPressure = 0.5 * density * (perFan / design.inletArea) ** 2;
+  const outletVelocity = design.housed ? perFan / design.outletArea : 0;
+  const outletPressure = 0.5 * density * outletVelocity ** 2;
+  const inletLosses = design.inletLoss + (design.backdraftDampers ? design.backdraftLoss : 0);
+  const losses = inletLosses * inletPressure + outletLossOf(design, outletVelocity) * outletPressure;
+  return fanSpeedFromPressure(design.wheel.curve, design.diameter, density, perFan, rise + losses - outletPressure);
+}
