@@ -2,13 +2,44 @@
  * npm run generate: writes every file that is made from the code. `-- --check` writes nothing and fails on a difference.
  * A generator gives the file's whole text; add one to the list with the file it makes.
  */
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { arrowsPage } from "./arrows-page.mjs";
+import { commandPage } from "./command-page.mjs";
 import { Complaint, projectRoot, runTool } from "./run.mjs";
+import { importSources } from "./sources.mjs";
+
+/** @type {ReturnType<typeof importSources> | undefined} */
+let loaded;
+
+/** The modules of the program that generators read, bundled when the first of them asks. */
+function sources() {
+  loaded ??= importSources("generate", {
+    commandTable: "packages/node/src/cli/command-table.ts",
+    exitCodes: "packages/node/src/cli/exit-code.ts",
+    schemas: "packages/node/src/cli/schema/schemas.ts",
+  });
+  return loaded;
+}
 
 /** @type {readonly { file: string, make: () => string | Promise<string> }[]} */
-const generators = [{ file: "docs/arrows.md", make: arrowsPage }];
+const generators = [
+  { file: "docs/arrows.md", make: arrowsPage },
+  {
+    file: "docs/command-line.md",
+    make: async () => {
+      const { commandTable, exitCodes } = await sources();
+      return commandPage(
+        /** @type {import("./command-page.mjs").Table} */ (commandTable),
+        /** @type {import("./command-page.mjs").ExitCodes} */ (exitCodes),
+      );
+    },
+  },
+  ...["job", "rate", "air", "coil", "read"].map((name) => ({
+    file: `schemas/${name}.schema.json`,
+    make: async () => `${JSON.stringify((await sources()).schemas?.schemas[name](), undefined, 2)}\n`,
+  })),
+];
 
 await runTool(async () => {
   const [option, ...more] = process.argv.slice(2);
@@ -20,7 +51,9 @@ await runTool(async () => {
     const text = await make();
     if (existsSync(path) && readFileSync(path, "utf8") === text) continue;
     stale.push(file);
-    if (option === undefined) writeFileSync(path, text);
+    if (option !== undefined) continue;
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, text);
   }
   if (option === undefined) console.log(stale.length === 0 ? "nothing to write" : `wrote ${stale.join(", ")}`);
   else if (stale.length > 0)

@@ -6,13 +6,13 @@ import { build } from "vite";
 import { projectRoot } from "./run.mjs";
 
 /**
- * Bundles modules with all they import from the project (packages stay outside) and imports them.
+ * Bundles modules with all they import from the project; packages stay outside.
  *
  * @param {string} name of the folder under node_modules/.cache that takes the bundle
  * @param {Readonly<Record<string, string>>} entries from a name to the module's path in the project
- * @returns {Promise<Record<string, any>>} from a name to its module's exports
+ * @returns {Promise<Record<string, string>>} from a name to the path of its bundled module
  */
-export async function importSources(name, entries) {
+export async function bundleSources(name, entries) {
   const outDir = join(projectRoot, "node_modules", ".cache", "oncethrough", name);
   rmSync(outDir, { recursive: true, force: true });
   mkdirSync(outDir, { recursive: true });
@@ -34,9 +34,18 @@ export async function importSources(name, entries) {
       },
     },
   });
-  const modules = Object.keys(entries).map(async (key) => [
-    key,
-    await import(pathToFileURL(join(outDir, `${key}.mjs`)).href),
-  ]);
+  return Object.fromEntries(Object.keys(entries).map((key) => [key, join(outDir, `${key}.mjs`)]));
+}
+
+/**
+ * Bundles modules as `bundleSources` does and imports them.
+ *
+ * @param {string} name of the folder under node_modules/.cache that takes the bundle
+ * @param {Readonly<Record<string, string>>} entries from a name to the module's path in the project
+ * @returns {Promise<Record<string, any>>} from a name to its module's exports
+ */
+export async function importSources(name, entries) {
+  const bundled = await bundleSources(name, entries);
+  const modules = Object.entries(bundled).map(async ([key, path]) => [key, await import(pathToFileURL(path).href)]);
   return Object.fromEntries(await Promise.all(modules));
 }

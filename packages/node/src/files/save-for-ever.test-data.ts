@@ -1,8 +1,8 @@
 import { writeTextFile } from "./write-text.ts";
 
-/** A program to be killed: saves ever new whole texts to the path it is given. */
+/** A program to be killed: saves ever new whole texts to the path it is given, and says so each time. */
 const path = process.argv[2] ?? "";
-process.stdout.write("saving\n");
 for (let turn = 0; ; turn++) {
-  await writeTextFile(path, String.fromCharCode(97 + (turn % 26)).repeat(300_000));
+  await writeTextFile(path, String.fromCharCode(98 + (turn % 25)).repeat(300_000));
+  process.stdout.write("saved\n");
 }

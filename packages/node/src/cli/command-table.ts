@@ -1,0 +1,160 @@
+/**
+ * Every command and option of the program, once: the parser, the help and docs/command-line.md are made from this table.
+ */
+export interface CommandLine {
+  readonly name: CommandName;
+  /** One sentence, lower case, no full stop. */
+  readonly meaning: string;
+  /** What it prints and how, a few sentences. */
+  readonly details: string;
+  readonly operands: readonly Operand[];
+  readonly options: readonly OptionLine[];
+  readonly examples: readonly { readonly line: string; readonly meaning: string }[];
+}
+
+export type CommandName = "rate" | "air" | "coil" | "read" | "schema" | "serve";
+
+export interface Operand {
+  readonly name: string;
+  readonly meaning: string;
+  readonly optional?: true;
+}
+
+export interface OptionLine {
+  /** As typed, with the name of the value in angle brackets: `--units <system>`. */
+  readonly flags: string;
+  readonly meaning: string;
+  readonly choices?: readonly string[];
+  readonly default?: string;
+}
+
+export const programName = "oncethrough";
+export const programVersion = "0.1.0";
+export const programMeaning =
+  "outside-air units built to order for laboratories: one job file in, the solved machine out";
+
+/** Names of the published schemas. */
+export const schemaNames = ["job", "rate", "air", "coil", "read"] as const;
+
+const units: OptionLine = {
+  flags: "--units <system>",
+  meaning: "units of what is printed: inch-pound or SI",
+  choices: ["ip", "si"],
+  default: "ip",
+};
+
+const catalogue: OptionLine = {
+  flags: "--catalogue <folder>",
+  meaning: "the shop's own component records, laid over the generic ones",
+};
+
+function json(name: string): OptionLine {
+  return { flags: "--json", meaning: `print JSON in SI units, as schemas/${name}.schema.json describes` };
+}
+
+const job: Operand = { name: "job", meaning: "the job file (YAML), or - for standard input" };
+
+export const commands: readonly CommandLine[] = [
+  {
+    name: "rate",
+    meaning: "solve the unit of a job and print its stations",
+    details:
+      "Without --condition every condition of the job is solved and listed in a line, and the one that decides the design is printed in full: stations, main figures of the sections, fan point, what is not met, notes.",
+    operands: [job],
+    options: [
+      { flags: "--condition <key>", meaning: "print this condition in full; the list without it shows the keys" },
+      { flags: "--working <section>", meaning: "print the arithmetic behind the figures of a section" },
+      units,
+      json("rate"),
+      { flags: "--strict", meaning: "end with exit code 1 when something asked is not met" },
+      catalogue,
+    ],
+    examples: [
+      { line: "rate examples/marine-biology-wing.yaml", meaning: "all conditions, the deciding one in full" },
+      { line: "rate job.yaml --condition winter-1 --units si", meaning: "winter with filters at change-out, in SI" },
+      { line: 'rate job.yaml --working "cooling coil"', meaning: "how the figures of the coil came about" },
+    ],
+  },
+  {
+    name: "air",
+    meaning: "states of moist air from two values each",
+    details:
+      "Give two of the seven values with their units, or a CSV file whose header names columns by the same words, with units in brackets after the name or in each cell. The pressure is that of sea level unless --pressure or --altitude (or such a column) says otherwise. Rows that cannot be answered are reported by row and column; the others are printed.",
+    operands: [],
+    options: [
+      { flags: "--dry-bulb <temperature>", meaning: 'dry-bulb temperature, "95 °F"' },
+      { flags: "--wet-bulb <temperature>", meaning: "thermodynamic wet-bulb temperature" },
+      { flags: "--dew-point <temperature>", meaning: "dew-point temperature; below 0 °C the frost point" },
+      { flags: "--relative-humidity <share>", meaning: 'relative humidity, "50 %"' },
+      { flags: "--humidity-ratio <ratio>", meaning: 'vapour per dry air by mass, "80 gr/lb"' },
+      { flags: "--enthalpy <enthalpy>", meaning: 'enthalpy per dry air, "41.3 Btu/lb" or "78 kJ/kg"' },
+      { flags: "--specific-volume <volume>", meaning: 'volume per dry air by mass, "14.3 ft³/lb"' },
+      { flags: "--pressure <pressure>", meaning: 'absolute pressure, "29.92 inHg"' },
+      { flags: "--altitude <height>", meaning: 'height above sea level in the standard atmosphere, "6,200 ft"' },
+      { flags: "--csv <file>", meaning: "read pairs from a CSV file, or from standard input with -" },
+      { flags: "--output <form>", meaning: "form of the answer", choices: ["table", "csv", "json"], default: "table" },
+      json("air"),
+      { flags: "--ideal", meaning: "add the state by ideal-gas relations, without the enhancement factor, to compare" },
+      units,
+    ],
+    examples: [
+      { line: 'air --dry-bulb "95 °F" --wet-bulb "78 °F"', meaning: "one state at sea level" },
+      {
+        line: 'air --dry-bulb "-10 °F" --relative-humidity "80 %" --altitude "6,200 ft"',
+        meaning: "a mountain winter",
+      },
+      { line: "air --csv pairs.csv --output csv", meaning: "a table of pairs in, a table of states out" },
+    ],
+  },
+  {
+    name: "coil",
+    meaning: "rate one coil by itself",
+    details:
+      "The file has three groups, in the words of a job: `coil` (kind and fields of the section), `air` (state, airflow or face velocity, barometric pressure or altitude) and `water` or `steam` (as under utilities). Prints totals, leaving states and the water or steam side.",
+    operands: [{ name: "file", meaning: "the coil file (YAML), or - for standard input" }],
+    options: [
+      { flags: "--working", meaning: "print the arithmetic behind the figures" },
+      units,
+      json("coil"),
+      catalogue,
+    ],
+    examples: [{ line: "coil coil.yaml --working", meaning: "a coil with its arithmetic" }],
+  },
+  {
+    name: "read",
+    meaning: "check a job file",
+    details:
+      "Lists every error with line, column, field, what is wrong, what is allowed and the name that was probably meant.",
+    operands: [job],
+    options: [
+      { flags: "--defaults", meaning: "list every value that the text leaves to its default" },
+      json("read"),
+      catalogue,
+    ],
+    examples: [{ line: "read job.yaml --defaults", meaning: "errors, and what was assumed" }],
+  },
+  {
+    name: "schema",
+    meaning: "print a published JSON Schema",
+    details: "The schema of job files serves editors; the others describe what --json prints.",
+    operands: [{ name: "name", meaning: `one of ${schemaNames.join(", ")}; job when left out`, optional: true }],
+    options: [],
+    examples: [{ line: "schema > job.schema.json", meaning: "for an editor that completes and checks YAML" }],
+  },
+  {
+    name: "serve",
+    meaning: "serve the workbench page on this machine alone",
+    details:
+      "Prints an address with a token that is new at every start; only who has the address is answered, and only on this machine. The page reads and writes job files of one folder: that of the job, or the folder given; the shipped examples when nothing is given. The version of a file before each save stays beside it as .previous. Ends with Ctrl-C.",
+    operands: [{ name: "path", meaning: "a job file to open, or a folder of job files", optional: true }],
+    options: [
+      { flags: "--port <number>", meaning: "port to listen on; 0 takes any free one", default: "7480" },
+      { flags: "--no-open", meaning: "do not open the page in a browser" },
+      catalogue,
+    ],
+    examples: [
+      { line: "serve jobs", meaning: "work in the folder jobs" },
+      { line: "serve jobs/north-wing.yaml --port 0 --no-open", meaning: "open one job, on any free port" },
+    ],
+  },
+];

@@ -1,0 +1,24 @@
+import type { QuantityKind, UnitSystem } from "@oncethrough/engine/quantity/kind";
+import { kindTable } from "@oncethrough/engine/quantity/kind-table";
+import { printQuantity } from "@oncethrough/engine/quantity/print";
+
+/** What a figure of a section measures. */
+export type FigureQuantity = QuantityKind | "count" | "factor";
+
+/** A figure of a section for a person to read. */
+export function figureText(value: number, quantity: FigureQuantity, system: UnitSystem): string {
+  if (!Number.isFinite(value)) return "—";
+  if (quantity === "count") return String(Math.round(value * 1000) / 1000);
+  if (quantity === "factor") return String(Number(value.toPrecision(4)));
+  return printQuantity(value, quantity, system);
+}
+
+/** The SI unit in which a figure stands in JSON; `1` for bare numbers. */
+export function siUnit(quantity: FigureQuantity): string {
+  if (quantity === "count" || quantity === "factor") return "1";
+  const unit = kindTable[quantity].units.find((each) => each.factor === 1 && each.zero === 0);
+  return unit?.name ?? siNames[quantity] ?? "1";
+}
+
+/** Kinds whose SI unit nobody types. */
+const siNames: Partial<Record<QuantityKind, string>> = { concentration: "kg/m³", money: "cents" };

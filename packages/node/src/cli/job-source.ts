@@ -1,0 +1,65 @@
+import { join } from "node:path";
+import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import type { Problem } from "@oncethrough/engine/form/problem";
+import { type JobReading, readJob } from "@oncethrough/engine/job/read-job";
+import { readTextFile, readTextStream } from "#files/read-text";
+import { readCatalogueFolder, shippedFolders } from "#files/shipped";
+import type { TextInk } from "./ink.ts";
+import { type Given, operand, optionText, type Streams } from "./session.ts";
+
+/** A problem and the file in which it stands. */
+export interface FileProblemLine extends Problem {
+  readonly file: string;
+}
+
+/** The text that a command was given, and what messages call it. */
+export async function readOperand(given: Given, streams: Streams): Promise<{ name: string; text: string }> {
+  const name = operand(given, 0);
+  if (name === "-") return { name: "standard input", text: await readTextStream(streams.input, "standard input") };
+  return { name, text: await readTextFile(name) };
+}
+
+/** The shipped catalogue, with the shop's own records laid over it where a folder is given. */
+export async function loadCatalogue(given: Given): Promise<{ catalogue: Catalogue; problems: FileProblemLine[] }> {
+  const shopFolder = optionText(given, "catalogue");
+  const folders = [shippedFolders.catalogue, ...(shopFolder === undefined ? [] : [shopFolder])];
+  const texts = await Promise.all(
+    folders.map(async (folder) =>
+      (await readCatalogueFolder(folder)).map((file) => ({ path: join(folder, file.path), text: file.text })),
+    ),
+  );
+  const catalogue = readCatalogue(texts.flat());
+  return { catalogue, problems: [...catalogue.problems] };
+}
+
+/** A job text read against the catalogue; problems of the catalogue come first. */
+export interface LoadedJob {
+  readonly name: string;
+  readonly reading: JobReading;
+  readonly problems: readonly FileProblemLine[];
+}
+
+/** Reads the job that a command was given. */
+export async function loadJob(given: Given, streams: Streams): Promise<LoadedJob> {
+  const { name, text } = await readOperand(given, streams);
+  const { catalogue, problems } = await loadCatalogue(given);
+  const reading = readJob(text, catalogue);
+  return { name, reading, problems: [...problems, ...reading.problems.map((each) => ({ ...each, file: name }))] };
+}
+
+/** A problem for a person, in a line: file, line and column as editors take them, field, what is wrong, what is allowed. */
+export function problemLine(problem: FileProblemLine, ink: TextInk): string {
+  const { file, line, column, field, value, problem: words, allowed, nearest, severity } = problem;
+  const kind = severity === "warning" ? "warning: " : "";
+  const typed = value === "" || words.includes(value.slice(0, 20)) ? "" : ` (typed: ${value})`;
+  const meant = nearest === undefined ? "" : `; did you mean "${nearest}"?`;
+  const limits = allowed === "" ? "" : `; allowed: ${allowed}`;
+  const where = ink.quiet(`${file}:${line}:${column}:`);
+  return `${where} ${kind}${field === "" ? "" : `${ink.strong(field)}: `}${words}${typed}${limits}${meant}\n`;
+}
+
+/** True where a problem forbids going on. */
+export function hasErrors(problems: readonly Problem[]): boolean {
+  return problems.some((problem) => problem.severity === "error");
+}

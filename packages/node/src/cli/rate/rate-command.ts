@@ -1,0 +1,92 @@
+import type { Condition } from "@oncethrough/engine/duty/condition";
+import { nearestName } from "@oncethrough/engine/form/nearest-name";
+import type { Job } from "@oncethrough/engine/job/job";
+import { exitCode, UsageProblem } from "../exit-code.ts";
+import { textInk } from "../ink.ts";
+import { hasErrors, loadJob, problemLine } from "../job-source.ts";
+import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
+import { printWorking } from "../working-print.ts";
+import { decidingCondition } from "./deciding.ts";
+import { type RateOutput, rateJob } from "./rate-output.ts";
+import { printCondition, printSummary, type Style } from "./rate-print.ts";
+
+/** `oncethrough rate`: solves the unit of a job and prints its stations. */
+export async function rateCommand(given: Given, streams: Streams): Promise<number> {
+  const { name, reading, problems } = await loadJob(given, streams);
+  const ink = textInk(streams.colour);
+  for (const problem of problems) streams.errors(problemLine(problem, ink));
+  const { job } = reading;
+  if (job === undefined || hasErrors(problems)) {
+    streams.errors(`${name}: not solved; mend the text first\n`);
+    return exitCode.found;
+  }
+  const conditions = chosenConditions(job, optionText(given, "condition"));
+  const working = chosenSection(job, optionText(given, "working"));
+  const output = rateJob(job, conditions, working);
+  if (optionFlag(given, "json")) printJson(streams, output);
+  else {
+    const style: Style = { system: unitSystem(given), ink, columns: Math.min(streams.columns, 120) };
+    streams.output(`${printRating(job, output, working, style)}\n`);
+  }
+  return verdict(output, optionFlag(given, "strict"));
+}
+
+function verdict(output: RateOutput, strict: boolean): number {
+  const unsolved = output.conditions.some((condition) => !condition.solved);
+  const missed = output.conditions.some((condition) => condition.shortfalls.length > 0);
+  return unsolved || (strict && missed) ? exitCode.found : exitCode.fine;
+}
+
+function chosenConditions(job: Job, key: string | undefined): readonly Condition[] {
+  if (key === undefined) return job.conditions;
+  const keys = job.conditions.map((condition) => condition.key);
+  const found = job.conditions.filter((condition) => condition.key === key || condition.name === key);
+  if (found.length > 0) return found.slice(0, 1);
+  throw new UsageProblem(
+    `--condition "${key}" is not a condition of this job${meant(key, keys)}; allowed: ${keys.join(", ")}`,
+  );
+}
+
+function chosenSection(job: Job, name: string | undefined): string | undefined {
+  const names = job.unit.sections.map((section) => section.name);
+  if (name === undefined || names.includes(name)) return name;
+  throw new UsageProblem(
+    `--working "${name}" is not a section of this unit${meant(name, names)}; allowed: ${names.join(", ")}`,
+  );
+}
+
+function meant(typed: string, known: readonly string[]): string {
+  const nearest = nearestName(typed, known);
+  return nearest === undefined ? "" : ` (did you mean "${nearest}"?)`;
+}
+
+function printRating(job: Job, output: RateOutput, working: string | undefined, style: Style): string {
+  const { ink } = style;
+  const title = [ink.strong(job.tag), job.duty.service, job.duty.customer].filter((part) => part !== "").join(" · ");
+  const deciding = decidingCondition(output.conditions);
+  if (deciding === undefined) return title;
+  const { condition, why } = deciding;
+  const alone = output.conditions.length === 1;
+  const parts = [alone ? title : `${title}\n${outcome(output, style)}`];
+  if (!alone)
+    parts.push(
+      printSummary(output.conditions, style),
+      ink.quiet(`in full: ${condition.key} (${why}); others with --condition KEY`),
+    );
+  parts.push(printCondition(condition, job.unit, style));
+  if (working !== undefined && condition.working !== undefined) {
+    parts.push(printWorking(`${working}: how its figures came about`, condition.working.lines, style.system, ink));
+  }
+  return parts.join("\n\n");
+}
+
+function outcome({ conditions }: RateOutput, { ink }: Style): string {
+  const unsolved = conditions.filter((condition) => !condition.solved).length;
+  const missing = conditions.filter((condition) => condition.shortfalls.length > 0).length;
+  const solved =
+    unsolved === 0
+      ? `${conditions.length} conditions, all solved`
+      : ink.fail(`${unsolved} of ${conditions.length} conditions not solved`);
+  const met = missing === 0 ? "everything asked is met" : ink.fail(`something not met in ${missing}`);
+  return `${solved}; ${met}`;
+}

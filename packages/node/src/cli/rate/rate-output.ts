@@ -1,0 +1,194 @@
+import type { Condition } from "@oncethrough/engine/duty/condition";
+import { dewPointFromHumidityRatio } from "@oncethrough/engine/fluid/dew-point";
+import { enthalpyFromHumidityRatio, relativeHumidityFromHumidityRatio } from "@oncethrough/engine/fluid/moist-air";
+import { wetBulbFromHumidityRatio } from "@oncethrough/engine/fluid/wet-bulb";
+import type { Job } from "@oncethrough/engine/job/job";
+import type { Air } from "@oncethrough/engine/section/air";
+import type { SectionRating } from "@oncethrough/engine/section/contract";
+import { absolutePressure, actualAirflow } from "@oncethrough/engine/section/station";
+import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
+import type { PlacedNote, PlacedShortfall, Station, UnitRating } from "@oncethrough/engine/unit/rating";
+import { type EvaluatedWorking, notesOf, shortfallsOf, stationsOf, workingOf } from "@oncethrough/engine/unit/report";
+import type { Unit, UnitSection } from "@oncethrough/engine/unit/unit";
+
+/** What `oncethrough rate --json` prints; the tables for people are printed from the same figures. All in SI. */
+export interface RateOutput {
+  readonly format: "oncethrough rating 1";
+  readonly tag: string;
+  readonly conditions: readonly ConditionOutput[];
+}
+
+export interface AirOutput {
+  readonly dryBulb: number;
+  readonly wetBulb: number;
+  readonly dewPoint: number;
+  readonly relativeHumidity: number;
+  readonly humidityRatio: number;
+  readonly enthalpy: number;
+}
+
+export interface StationOutput extends AirOutput {
+  readonly after: string;
+  readonly position: number;
+  readonly dryAirFlow: number;
+  readonly freeLiquid: number;
+  readonly coldestFilament: number;
+  readonly staticPressure: number;
+  readonly totalPressure: number;
+  readonly wallPressure: number;
+  readonly velocity: number;
+  readonly airflow: number;
+}
+
+export interface SectionOutput {
+  readonly name: string;
+  readonly kind: string;
+  readonly totalPressureLoss: number;
+  readonly heatToAir: number;
+  readonly waterToAir: number;
+  readonly figures: Readonly<Record<string, number>>;
+}
+
+export interface ConditionOutput {
+  readonly key: string;
+  readonly name: string;
+  readonly season: "cooling" | "heating";
+  readonly flow: Condition["flow"]["mode"];
+  readonly filterLoading: number;
+  readonly barometricPressure: number;
+  readonly solved: boolean;
+  readonly reason: string;
+  readonly outdoors: AirOutput;
+  readonly supply: AirOutput & {
+    readonly dryAirFlow: number;
+    readonly actualAirflow: number;
+    readonly standardAirflow: number;
+    readonly outsideAirShare: number;
+  };
+  readonly fan: {
+    readonly speed: number;
+    readonly electricPower: number;
+    readonly externalStaticNeeded: number;
+    readonly externalStaticHeld: number;
+  };
+  /** W taken from and given to the air by sections other than fans, water included. */
+  readonly cooling: number;
+  readonly heating: number;
+  readonly stations: readonly StationOutput[];
+  readonly sections: readonly SectionOutput[];
+  readonly shortfalls: readonly PlacedShortfall[];
+  readonly notes: readonly PlacedNote[];
+  readonly working?: { readonly section: string; readonly lines: readonly EvaluatedWorking[] };
+}
+
+/** Solves the unit of a job at the conditions; `working` names a section whose arithmetic is wanted too. */
+export function rateJob(job: Job, conditions: readonly Condition[], working: string | undefined): RateOutput {
+  const first = conditions[0];
+  if (first === undefined) return { format: "oncethrough rating 1", tag: job.tag, conditions: [] };
+  const rating = createUnitRating(job.unit, first);
+  return {
+    format: "oncethrough rating 1",
+    tag: job.tag,
+    conditions: conditions.map((condition) => rateCondition(job.unit, condition, rating, working)),
+  };
+}
+
+function rateCondition(
+  unit: Unit,
+  condition: Condition,
+  rating: UnitRating,
+  working: string | undefined,
+): ConditionOutput {
+  rateUnit(unit, condition, rating);
+  const lines = working === undefined ? undefined : workingOf(unit, rating, working);
+  return {
+    key: condition.key,
+    name: condition.name,
+    season: condition.season,
+    flow: condition.flow.mode,
+    filterLoading: condition.filterLoading,
+    barometricPressure: condition.barometricPressure,
+    solved: rating.solved,
+    reason: rating.reason,
+    outdoors: airOutput(rating.outdoors),
+    supply: {
+      ...airOutput(rating.supply),
+      dryAirFlow: rating.supply.dryAirFlow,
+      actualAirflow: rating.supplyActualAirflow,
+      standardAirflow: rating.supplyStandardAirflow,
+      outsideAirShare: rating.outsideAirShare,
+    },
+    fan: {
+      speed: rating.operation.fanSpeed,
+      electricPower: rating.fanElectricPower,
+      externalStaticNeeded: rating.externalStaticNeeded,
+      externalStaticHeld: rating.externalStaticHeld,
+    },
+    ...coilHeats(unit, rating),
+    stations: stationsOf(unit, rating).map(stationOutput),
+    sections: unit.sections.map((section, index) => sectionOutput(section, rating.sections[index])),
+    shortfalls: shortfallsOf(unit, rating),
+    notes: notesOf(unit, rating),
+    ...(working === undefined || lines === undefined ? {} : { working: { section: working, lines } }),
+  };
+}
+
+/** The state of air at a station. */
+export function airOutput(air: Air): AirOutput {
+  const { dryBulb, humidityRatio } = air;
+  const pressure = absolutePressure(air);
+  return {
+    dryBulb,
+    wetBulb: wetBulbFromHumidityRatio(dryBulb, humidityRatio, pressure),
+    dewPoint: dewPointFromHumidityRatio(humidityRatio, pressure),
+    relativeHumidity: relativeHumidityFromHumidityRatio(dryBulb, humidityRatio, pressure),
+    humidityRatio,
+    enthalpy: enthalpyFromHumidityRatio(dryBulb, humidityRatio),
+  };
+}
+
+function stationOutput({ after, position, air, velocity, wallPressure }: Station): StationOutput {
+  return {
+    after,
+    position,
+    ...airOutput(air),
+    dryAirFlow: air.dryAirFlow,
+    freeLiquid: air.freeLiquid,
+    coldestFilament: air.coldestFilament,
+    staticPressure: air.staticPressure,
+    totalPressure: air.totalPressure,
+    wallPressure,
+    velocity,
+    airflow: actualAirflow(air),
+  };
+}
+
+function sectionOutput(section: UnitSection, record: SectionRating | undefined): SectionOutput {
+  const values = (record ?? {}) as unknown as Readonly<Record<string, unknown>>;
+  const figures = section.behaviour.figures.flatMap(({ figure }) => {
+    const value = values[figure];
+    return typeof value === "number" ? [[figure, value] as const] : [];
+  });
+  return {
+    name: section.name,
+    kind: section.kind,
+    totalPressureLoss: record?.totalPressureLoss ?? 0,
+    heatToAir: record?.heatToAir ?? 0,
+    waterToAir: record?.waterToAir ?? 0,
+    figures: Object.fromEntries(figures),
+  };
+}
+
+function coilHeats(unit: Unit, rating: UnitRating): { cooling: number; heating: number } {
+  let cooling = 0;
+  let heating = 0;
+  unit.sections.forEach((section, index) => {
+    const record = rating.sections[index];
+    const role = section.behaviour.role;
+    if (record === undefined || role === "fan" || role === "mixing") return;
+    const heat = record.heatToAir + record.waterEnthalpyToAir;
+    if (heat < 0) cooling -= heat;
+    else heating += heat;
+  });
+  return { cooling, heating };
+}

@@ -1,0 +1,17 @@
+import { jobSchema } from "@oncethrough/engine/job/schema";
+import { airSchema } from "../air/air-schema.ts";
+import { coilSchema } from "../coil/coil-schema.ts";
+import type { schemaNames } from "../command-table.ts";
+import { rateSchema } from "../rate/rate-schema.ts";
+import { readSchema } from "../read/read-schema.ts";
+
+export type SchemaName = (typeof schemaNames)[number];
+
+/** The published schemas, each made when asked for. */
+export const schemas: Readonly<Record<SchemaName, () => object>> = {
+  job: jobSchema,
+  rate: rateSchema,
+  air: airSchema,
+  coil: coilSchema,
+  read: readSchema,
+};

@@ -1,0 +1,27 @@
+import { openJobFolder } from "#files/job-folder";
+import { readCatalogueFolder, shippedFolders } from "#files/shipped";
+import { openBrowser, serve } from "#server/serve";
+import { exitCode, UsageProblem } from "./exit-code.ts";
+import { type Given, optionText, type Streams } from "./session.ts";
+
+/** `oncethrough serve`: serves the page until the program is asked to end. */
+export async function serveCommand(given: Given, streams: Streams): Promise<number> {
+  const port = readPort(optionText(given, "port") ?? "");
+  const shopFolder = optionText(given, "catalogue");
+  const shopCatalogue = shopFolder === undefined ? [] : await readCatalogueFolder(shopFolder);
+  const { folder, job } = await openJobFolder(given.operands[0] ?? shippedFolders.examples);
+  const startJob = job ?? (await folder.list())[0]?.name;
+  const serving = await serve({ folder, startJob, shopCatalogue, siteFolder: shippedFolders.site, port });
+  const stop = streams.untilInterrupted();
+  streams.output(`${serving.address}\n`);
+  streams.output(`jobs in ${folder.path}; end with Ctrl-C\n`);
+  if (given.options.open !== false && streams.terminal) openBrowser(serving.address);
+  await stop;
+  await serving.close();
+  return exitCode.fine;
+}
+
+function readPort(typed: string): number {
+  if (/^\d{1,5}$/.test(typed) && Number(typed) <= 65_535) return Number(typed);
+  throw new UsageProblem(`--port "${typed}" is not a port; allowed: 0 to 65535, 0 for any free one`);
+}
