@@ -34,9 +34,10 @@ export function settleDryBulb(air: Air, enthalpyFlow: number): number {
     air.dryBulb = asIce;
     return 0;
   }
-  air.dryBulb = meltingIce;
-  air.freeLiquid =
-    (enthalpyFlow - vapour - heatFlow * meltingIce) / (ICE_ENTHALPY_AT_ZERO + ICE_SPECIFIC_HEAT * meltingIce);
+  const heat = enthalpyFlow - vapour;
+  const ice = (heat - heatFlow * meltingIce) / (ICE_ENTHALPY_AT_ZERO + ICE_SPECIFIC_HEAT * meltingIce);
+  air.freeLiquid = Math.min(freeLiquid, Math.max(0, ice));
+  air.dryBulb = ice > 0 ? meltingIce : heat / heatFlow;
   return freeLiquid - air.freeLiquid;
 }
 
@@ -51,7 +52,7 @@ export function settleState(air: Air, enthalpyFlow: number, humidityRatio: numbe
   const drained = settleDryBulb(air, enthalpyFlow);
   const pressure = absolutePressure(air);
   if (humidityRatio <= saturationHumidityRatio(air.dryBulb, pressure)) return drained;
-  return drained + condense(air, enthalpyFlow, humidityRatio, carried, pressure);
+  return condense(air, enthalpyFlow, humidityRatio, carried, pressure);
 }
 
 /** Lets vapour condense until the air is just saturated: secant steps in the humidity ratio, each state exact in energy. */
