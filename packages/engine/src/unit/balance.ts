@@ -33,8 +33,7 @@ export function walkToMixingBox(unit: Unit, rating: UnitRating, total: number, w
     imbalanceAt((1 - wanted) * total);
     return index + 1;
   }
-  if (imbalanceAt(0) <= 0) return index + 1;
-  balanceReturn(imbalanceAt, guess, total);
+  balanceReturn(imbalanceAt, guess, total, condition.externalStatic.designDryAirFlow);
   return index + 1;
 }
 
@@ -45,16 +44,30 @@ function isGivenShare(unit: Unit, index: number, rating: UnitRating): boolean {
   return design.control === "actuated" && rating.condition.flow.mode !== "fan stopped";
 }
 
-function balanceReturn(imbalanceAt: (returnFlow: number) => number, guess: number, total: number): void {
+/**
+ * Finds the return flow at which `imbalanceAt` is zero; it falls as the flow grows. The flow is negative where air
+ * leaves backwards through the return opening. Looks near the guess first.
+ */
+function balanceReturn(
+  imbalanceAt: (returnFlow: number) => number,
+  guess: number,
+  total: number,
+  design: number,
+): void {
+  const tolerance = flowTolerance * total;
+  const reach = 0.02 * Math.abs(guess) + 1e-6 * total;
   const highest = 0.995 * total;
-  if (imbalanceAt(highest) >= 0) return;
-  const narrowLow = Math.max(0, 0.98 * guess);
-  const narrowHigh = Math.min(highest, 1.02 * guess + 1e-6 * total);
-  const isInside = imbalanceAt(narrowLow) > 0 && imbalanceAt(narrowHigh) < 0;
-  const root = isInside
-    ? findRoot(imbalanceAt, narrowLow, narrowHigh, flowTolerance * total)
-    : findRoot(imbalanceAt, 0, highest, flowTolerance * total);
-  imbalanceAt(root);
+  let low = Math.min(guess - reach, highest);
+  let high = Math.min(guess + reach, highest);
+  if (!(imbalanceAt(low) > 0 && imbalanceAt(high) < 0)) {
+    high = highest;
+    if (imbalanceAt(high) >= 0) return;
+    low = 0;
+    // Widened step by step: what a far trial would ask of a closed damper is no pressure that air can have.
+    for (let step = 0.1 * total; imbalanceAt(low) <= 0 && step < 10 * design; step *= 3) low -= step;
+    if (imbalanceAt(low) <= 0) return;
+  }
+  imbalanceAt(findRoot(imbalanceAt, low, high, tolerance));
 }
 
 /**

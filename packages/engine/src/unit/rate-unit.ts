@@ -8,7 +8,7 @@ import { readExternalStatic, settleFanSpeed, walkToMixingBox } from "./balance.t
 import type { UnitRating } from "./rating.ts";
 import { type Rises, readRises, setCoils } from "./set-points.ts";
 import type { Unit } from "./unit.ts";
-import { fanRatingAt, sectionWithRole, walk } from "./walk.ts";
+import { Choked, fanRatingAt, sectionWithRole, walk } from "./walk.ts";
 
 /** Walks after which a balance that has not come will not come. */
 const mostWalks = 60;
@@ -56,7 +56,8 @@ export function createUnitRating(unit: Unit, condition: Condition): UnitRating {
 /**
  * Solves the unit at a condition and fills `rating`: flows, pressures, states, set points. What the sections give is
  * exact in every walk; the walks repeat until flow, damper share, fan speed and set points agree with one another.
- * A balance that cannot be reached leaves `solved` false and says why in `reason`.
+ * A balance that cannot be reached leaves `solved` false and says why in `reason`; the figures are then those of the
+ * last walk and not to be relied on.
  */
 export function rateUnit(unit: Unit, condition: Condition, rating: UnitRating): UnitRating {
   rating.condition = condition;
@@ -69,10 +70,16 @@ export function rateUnit(unit: Unit, condition: Condition, rating: UnitRating): 
   operation.dampers = flow.mode === "fan stopped" ? flow.dampers : "as set";
   const rises: Rises = { afterCooling: 0, afterHeating: 0 };
   setCoils(rating, rises);
-  if (flow.mode === "flow held") rateAtFlow(unit, rating, rises, flow.dryAirFlow);
-  else if (flow.mode === "speed held") rateAtSpeed(unit, rating, rises, flow.fanSpeed);
-  else rateStopped(unit, rating, rises, flow.stackHeight);
-  readSums(unit, rating);
+  try {
+    if (flow.mode === "flow held") rateAtFlow(unit, rating, rises, flow.dryAirFlow);
+    else if (flow.mode === "speed held") rateAtSpeed(unit, rating, rises, flow.fanSpeed);
+    else rateStopped(unit, rating, rises, flow.stackHeight);
+    readSums(unit, rating);
+  } catch (error) {
+    if (!(error instanceof Choked)) throw error;
+    rating.solved = false;
+    rating.reason = error.message;
+  }
   return rating;
 }
 
@@ -143,7 +150,10 @@ function rateStopped(unit: Unit, rating: UnitRating, rises: Rises, stackHeight: 
   settleFlow(rating, lackingAt, 1e-4 * design, design, "nothing moves air through the stopped unit");
 }
 
-/** Finds the flow between `low` and `high` at which the duct system is met; pressure lacking grows with flow. */
+/**
+ * Finds the flow between `low` and `high` at which the duct system is met; pressure lacking grows with flow. The search
+ * widens step by step from `low`, so that no trial asks for a pressure that air cannot have.
+ */
 function settleFlow(
   rating: UnitRating,
   lackingAt: (total: number) => number,
@@ -155,12 +165,17 @@ function settleFlow(
     rating.reason = whenNot;
     return;
   }
-  if (lackingAt(high) < 0) {
+  let below = low;
+  let above = low;
+  do {
+    below = above;
+    above = Math.min(high, 2 * above);
+  } while (lackingAt(above) < 0 && above < high);
+  if (lackingAt(above) < 0) {
     rating.reason = "the flow would be more than the search considers";
     return;
   }
-  const root = findRoot(lackingAt, low, high, 1e-12 * high);
-  lackingAt(root);
+  const root = findRoot(lackingAt, below, above, 1e-12 * high);
   // Set points that allow for fan heat settle at the flow found.
   for (let count = 0; count < 6; count++) lackingAt(root);
   rating.solved = true;
@@ -170,7 +185,8 @@ function readSums(unit: Unit, rating: UnitRating): void {
   const { supply, operation, outdoors } = rating;
   rating.supplyActualAirflow = actualAirflow(supply);
   rating.supplyStandardAirflow = supply.dryAirFlow / standardAirDensity;
-  rating.outsideAirShare = outdoors.dryAirFlow / (outdoors.dryAirFlow + operation.returnDryAirFlow);
+  const returned = Math.max(0, operation.returnDryAirFlow);
+  rating.outsideAirShare = outdoors.dryAirFlow / (outdoors.dryAirFlow + returned);
   let power = 0;
   unit.sections.forEach((section, index) => {
     if (section.behaviour.role === "fan") power += fanRatingAt(rating, index).electricPower;

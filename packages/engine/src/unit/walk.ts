@@ -4,6 +4,17 @@ import { type Leak, leakageFlow, leakIntoStream } from "./leakage.ts";
 import type { UnitRating } from "./rating.ts";
 import type { Unit } from "./unit.ts";
 
+/** Share of the barometric pressure below which no fan sucks: what asks for more is no passage for this flow. */
+const lowestShare = 0.3;
+
+/** A section would take more pressure than air has: the walk ends there. */
+export class Choked extends Error {
+  constructor(section: string) {
+    super(`${section} is far too narrow for this flow: it would take more pressure than any fan gives`);
+    this.name = "Choked";
+  }
+}
+
 /** Index of the first section with the role, or −1. */
 export function sectionWithRole(unit: Unit, role: SectionRole): number {
   return unit.sections.findIndex((section) => section.behaviour.role === role);
@@ -37,6 +48,7 @@ export function walk(unit: Unit, rating: UnitRating, first: number, last: number
     const section = unit.sections[index]!;
     const record = rating.sections[index]!;
     section.behaviour.rate(section.design, air, at, record);
+    if (!(record.leaving.staticPressure > -lowestShare * air.barometricPressure)) throw new Choked(section.name);
     air = leakBehind(unit, rating, index, flowArea);
   }
   if (last === unit.sections.length - 1) copyAir(air, rating.supply);
