@@ -3,8 +3,8 @@ import { once } from "node:events";
 import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it, onTestFinished } from "vitest";
+import { temporaryFolder } from "#files/temporary-folder.test-data";
 import { bundleSources } from "../../../../tools/sources.mjs";
-import { temporaryFolder } from "../files/temporary-folder.test-data.ts";
 
 let main = "";
 beforeAll(async () => {

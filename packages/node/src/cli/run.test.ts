@@ -1,7 +1,7 @@
 import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { temporaryFolder } from "../files/temporary-folder.test-data.ts";
+import { temporaryFolder } from "#files/temporary-folder.test-data";
 import { commands } from "./command-table.ts";
 import { exitCodeMeanings } from "./exit-code.ts";
 import { explain, run } from "./run.ts";

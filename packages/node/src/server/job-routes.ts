@@ -1,5 +1,5 @@
 import type { FastifyInstance } from "fastify";
-import type { ServerOptions } from "./server.ts";
+import type { ServerOptions } from "./server-options.ts";
 
 const name = { type: "string", minLength: 1, maxLength: 200 } as const;
 const version = { type: ["string", "null"], maxLength: 100 } as const;

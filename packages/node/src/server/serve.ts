@@ -1,7 +1,8 @@
 import { spawn } from "node:child_process";
 import { randomBytes } from "node:crypto";
 import type { FastifyInstance } from "fastify";
-import { createServer, type ServerOptions } from "./server.ts";
+import { createServer } from "./server.ts";
+import type { ServerOptions } from "./server-options.ts";
 
 export interface Serving {
   /** The address to open, token included. */

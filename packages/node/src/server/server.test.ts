@@ -4,7 +4,7 @@ import { connect } from "node:net";
 import { join } from "node:path";
 import { describe, expect, it, onTestFinished } from "vitest";
 import { openJobFolder } from "#files/job-folder";
-import { temporaryFolder } from "../files/temporary-folder.test-data.ts";
+import { temporaryFolder } from "#files/temporary-folder.test-data";
 import { serve } from "./serve.ts";
 import { createServer } from "./server.ts";
 

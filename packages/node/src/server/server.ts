@@ -1,24 +1,13 @@
 import fastifyStatic from "@fastify/static";
 import fastify, { type FastifyError, type FastifyInstance } from "fastify";
 import { FileProblem } from "#files/file-problem";
-import { type JobFolder, NameProblem } from "#files/job-folder";
-import type { CatalogueText } from "#files/shipped";
+import { NameProblem } from "#files/job-folder";
 import { addJobRoutes } from "./job-routes.ts";
 import { answerProblem, protect } from "./protection.ts";
+import type { ServerOptions } from "./server-options.ts";
 
 /** Bytes of a request; a job is a few kilobytes. */
 export const largestRequest = 4 * 1024 * 1024;
-
-export interface ServerOptions {
-  readonly folder: JobFolder;
-  /** Name of the job that the page opens first. */
-  readonly startJob: string | undefined;
-  /** Folder of the built page. */
-  readonly siteFolder: string;
-  /** The shop's own catalogue files, laid over the generic ones in the page. */
-  readonly shopCatalogue: readonly CatalogueText[];
-  readonly token: string;
-}
 
 /** The page and its requests, not yet listening. */
 export async function createServer(options: ServerOptions): Promise<FastifyInstance> {

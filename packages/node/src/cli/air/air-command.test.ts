@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import psychrolib from "psychrolib";
 import { describe, expect, it } from "vitest";
-import { temporaryFolder } from "../../files/temporary-folder.test-data.ts";
+import { temporaryFolder } from "#files/temporary-folder.test-data";
 import { run } from "../run.ts";
 import { keptStreams } from "../test-streams.test-data.ts";
 import { type AirOutput, airSchema } from "./air-schema.ts";
