@@ -1,0 +1,14 @@
+import type { JobFolder } from "#files/job-folder";
+import type { CatalogueText } from "#files/shipped";
+
+/** What the server serves, and to whom. */
+export interface ServerOptions {
+  readonly folder: JobFolder;
+  /** Name of the job that the page opens first. */
+  readonly startJob: string | undefined;
+  /** Folder of the built page. */
+  readonly siteFolder: string;
+  /** The shop's own catalogue files, laid over the generic ones in the page. */
+  readonly shopCatalogue: readonly CatalogueText[];
+  readonly token: string;
+}
