@@ -19,7 +19,7 @@ export interface ProfileOptions {
 }
 
 /** pt: the field of each panel. */
-const fieldHeights = { temperature: 92, moisture: 66, pressure: 84 } as const;
+const fieldHeights = { temperature: 84, moisture: 54, pressure: 76 } as const;
 /** pt between panels. */
 const gap = 8;
 

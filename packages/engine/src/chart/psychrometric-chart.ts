@@ -29,8 +29,13 @@ export interface PsychrometricChartOptions {
   readonly height: number;
 }
 
+/** The chart, with the plane it stands on. */
+export interface PsychrometricList extends DisplayList {
+  readonly frame: PsychrometricFrame;
+}
+
 /** A psychrometric chart at the pressure of the site, with the air path of every condition given. */
-export function psychrometricChart(options: PsychrometricChartOptions): DisplayList {
+export function psychrometricChart(options: PsychrometricChartOptions): PsychrometricList {
   const { pressure, system, paths, picked, width, height } = options;
   const states = paths.flatMap((path) => path.states);
   const frame = psychrometricFrame(pressure, system, states, { width, height });
@@ -42,6 +47,7 @@ export function psychrometricChart(options: PsychrometricChartOptions): DisplayL
     unit: "pt",
     up: false,
     box: { x: 0, y: 0, width, height },
+    frame,
     items: [
       ...squareGrid(frame),
       ...volumeLines(frame),

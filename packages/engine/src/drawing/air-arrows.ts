@@ -1,5 +1,5 @@
 import { line, words } from "#chart/items";
-import { textSizes } from "#chart/text-size";
+import { textSizes, textWidth } from "#chart/text-size";
 import type { DisplayItem, Ink } from "#section/display";
 import type { Unit } from "#unit/unit";
 import { type CabinetBox, roofTop } from "./casing-lines.ts";
@@ -42,22 +42,26 @@ function outsideOf(unit: Unit, opening: WallOpening): number {
   return opening.air === "outside" ? Math.max(0, ...unit.sections.map((each) => 1000 * each.layout.outside)) : 0;
 }
 
-/** Up into the open underside of a hood. */
+/** Up through the open underside of a hood; the words stand inside it, where there is room. */
 function hoodArrows(box: CabinetBox, opening: WallOpening, outside: number, textScale: number): readonly DisplayItem[] {
-  const head = 8 * textScale;
-  const top = opening.from - 6 * textScale;
-  const foot = top - 40 * textScale;
+  const head = 7 * textScale;
+  const [foot, tip] = [opening.from - 20 * textScale, opening.from + 16 * textScale];
   const middle = box.left - outside / 2;
-  const count = outside > 90 * textScale ? 3 : 2;
+  const count = outside > 60 * textScale ? 3 : 2;
   const arrows = Array.from({ length: count }, (_, index) => {
     const x = middle + ((index - (count - 1) / 2) * outside) / (count + 1);
-    return arrow(`air-outside-${index}`, airInks.outside, [x, foot], [x, top], head);
+    return arrow(`air-outside-${index}`, airInks.outside, [x, foot], [x, tip], head);
   });
-  const at = [middle, foot - 1.2 * textSizes.small * textScale] as const;
-  return [
-    ...arrows.flat(),
-    words("air-outside-name", airInks.outside, at, airWords.outside, { size: "small", anchor: "middle" }),
-  ];
+  return [...arrows.flat(), hoodWords(middle, tip + 6 * textScale, outside, textScale)];
+}
+
+/** Level when they fit into the hood, upright when they do not. */
+function hoodWords(middle: number, foot: number, outside: number, textScale: number): DisplayItem {
+  const fits = textWidth(airWords.outside, "small") * textScale < outside - 10 * textScale;
+  const key = "air-outside-name";
+  if (fits) return words(key, airInks.outside, [middle, foot], airWords.outside, { size: "small", anchor: "middle" });
+  const at = [middle + 4 * textScale, foot] as const;
+  return words(key, airInks.outside, at, airWords.outside, { size: "small", anchor: "start", turn: 90 });
 }
 
 /** Straight through an opening of a wall. */
@@ -72,7 +76,7 @@ function openingArrow(
   const head = 9 * textScale;
   const middle = (opening.from + opening.to) / 2;
   const key = `air-${air}-${opening.key}`;
-  const long = 36 * textScale;
+  const long = 30 * textScale;
   const line = 1.3 * textSizes.small * textScale;
   if (face === "top" || face === "bottom") {
     const wall = face === "top" ? (isRoofed ? roofTop(box) : box.ceiling) : box.floor;

@@ -13,8 +13,11 @@ const nameDepth = 43;
 const rowDepth = 14;
 const mostRows = 3;
 
-/** pt that the chain takes in height. */
-export const chainHeight = nameDepth + (mostRows - 1) * rowDepth + 6;
+/** A chain, and the pt that it takes in height. */
+export interface DimensionChain {
+  readonly items: readonly DisplayItem[];
+  readonly depth: number;
+}
 
 /** A length as the shop reads it: inches to the nearest eighth, or millimetres. */
 export function dimensionText(metres: number, system: UnitSystem): string {
@@ -32,10 +35,11 @@ export function dimensionChain(
   textScale: number,
   system: UnitSystem,
   picked: string | undefined,
-): readonly DisplayItem[] {
+): DimensionChain {
   const chainY = top - chainDepth * textScale;
   const room = new LabelRoom();
   const items: DisplayItem[] = [];
+  let depth = nameDepth;
   for (const section of unit.sections) {
     const { from, to } = sectionSpan(section);
     const width = to - from;
@@ -54,9 +58,11 @@ export function dimensionChain(
       const at = [middle, chainY + 7 * textScale] as const;
       items.push(words(`length-${section.name}-figure`, ink, at, text, { size: "small", anchor: "middle", reference }));
     }
-    items.push(...nameItems(room, section.name, middle, top, textScale, section.name === picked));
+    const name = nameItems(room, section.name, middle, top, textScale, section.name === picked);
+    items.push(...name.items);
+    depth = Math.max(depth, name.depth);
   }
-  return items;
+  return { items, depth: depth + 6 };
 }
 
 /** The section's name in the first row that has room for it, with a leader when that is not the first row. */
@@ -67,7 +73,7 @@ function nameItems(
   top: number,
   textScale: number,
   isPicked: boolean,
-): readonly DisplayItem[] {
+): DimensionChain {
   const rows: Place[] = Array.from({ length: mostRows }, (_, row) => ({
     dx: 0,
     dy: nameDepth + row * rowDepth,
@@ -81,10 +87,10 @@ function nameItems(
     anchor: "middle",
     reference,
   });
-  if (place.dy === nameDepth) return [item];
+  if (place.dy === nameDepth) return { items: [item], depth: place.dy };
   const from = top - (chainDepth + 7) * textScale;
   const leader = line(`name-${name}-leader`, "hairline", [middle, from, middle, y + textSizes.small * textScale], {
     reference,
   });
-  return [leader, item];
+  return { items: [leader, item], depth: place.dy };
 }

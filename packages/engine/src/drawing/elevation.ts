@@ -6,7 +6,7 @@ import type { DisplayItem, DisplayList } from "#section/display";
 import type { Unit, UnitSection } from "#unit/unit";
 import { airArrows } from "./air-arrows.ts";
 import { cabinetBox, railLines, roofLines, roofTop, wallLines } from "./casing-lines.ts";
-import { chainHeight, dimensionChain } from "./dimension-chain.ts";
+import { dimensionChain } from "./dimension-chain.ts";
 import { wallOpenings } from "./wall-opening.ts";
 
 /** What the elevation is drawn on and for. */
@@ -29,6 +29,7 @@ export function elevation(unit: Unit, options: ElevationOptions = {}): DisplayLi
   const openings = wallOpenings(unit);
   const isRoofed = placement !== "indoor";
   const chainTop = box.railFoot - 95;
+  const chain = dimensionChain(unit, chainTop, textScale, system, picked);
   const items = [
     ...railLines(box),
     ...wallLines(box, openings),
@@ -36,11 +37,11 @@ export function elevation(unit: Unit, options: ElevationOptions = {}): DisplayLi
     ...unit.sections.flatMap((section) => sectionPicture(unit, section)),
     ...sectionLimits(unit),
     ...airArrows(unit, box, openings, textScale, isRoofed),
-    ...dimensionChain(unit, chainTop, textScale, system, picked),
+    ...chain.items,
   ];
   const hasTopOpening = openings.some((opening) => opening.face === "top");
-  const top = (isRoofed ? roofTop(box) : box.ceiling) + (hasTopOpening ? 62 : 8) * textScale;
-  const foot = chainTop - chainHeight * textScale;
+  const top = (isRoofed ? roofTop(box) : box.ceiling) + (hasTopOpening ? 54 : 8) * textScale;
+  const foot = chainTop - chain.depth * textScale;
   return {
     title: "Side elevation",
     unit: "mm",

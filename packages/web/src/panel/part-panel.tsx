@@ -1,4 +1,5 @@
 import { jobFields, sectionKind } from "@oncethrough/engine/job/job";
+import type { UnitSection } from "@oncethrough/engine/unit/unit";
 import { useMemo } from "react";
 import { sectionIndex, sectionPath } from "#state/bench-state";
 import { fieldRows } from "#state/field-rows";
@@ -8,6 +9,8 @@ import { FieldEditor } from "./field-editor.tsx";
 import { FigureList } from "./figure-list.tsx";
 import { MindList } from "./mind-list.tsx";
 import "./part-panel.css";
+
+const none: readonly UnitSection[] = [];
 
 /** The part in hand: what is the person's to change, what follows, what to mind. */
 export function PartPanel() {
@@ -23,7 +26,7 @@ export function PartPanel() {
 
 /** Duty, cabinet or one of the sections. */
 function PartChoice() {
-  const sections = useBench((bench) => bench.sound?.job.unit.sections ?? []);
+  const sections = useBench((bench) => bench.sound?.job.unit.sections) ?? none;
   const picked = useBench((bench) => bench.picked);
   const { pick } = useBench((bench) => bench.actions);
   return (

@@ -1,6 +1,5 @@
 import { useMemo } from "react";
 import { unmetOf, unsolvedOf } from "#state/findings";
-import type { RatingBook } from "#state/rating-book";
 import { useBench } from "#view/use-bench";
 import { UnmetRow } from "./unmet-row.tsx";
 
@@ -11,17 +10,17 @@ export function UnmetList() {
   const { pickCondition } = useBench((bench) => bench.actions);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the book grows in place; `solved` says when
   const found = useMemo(
-    () => (book === undefined ? undefined : { unmet: unmetOf(book), unsolved: unsolvedOf(book), known: knownOf(book) }),
+    () => (book === undefined ? undefined : { unmet: unmetOf(book), unsolved: unsolvedOf(book), tried: book.tried }),
     [book, solved],
   );
   const all = book?.job.conditions.length ?? 0;
   if (found === undefined) return null;
-  const isDone = found.known === all;
+  const isDone = found.tried === all;
   return (
     <section className="part" aria-label="what is not met">
       <h2>
         Not met
-        <small>{isDone ? `over ${all} conditions` : `${found.known} of ${all} conditions solved`}</small>
+        <small>{isDone ? `over ${all} conditions` : `${found.tried} of ${all} conditions solved`}</small>
       </h2>
       <ul className="findings">
         {found.unsolved.map((each) => (
@@ -44,8 +43,4 @@ export function UnmetList() {
       ) : null}
     </section>
   );
-}
-
-function knownOf(book: RatingBook): number {
-  return book.job.conditions.filter((condition) => book.known(condition.key) !== undefined).length;
 }

@@ -1,12 +1,15 @@
+import type { UnitSection } from "@oncethrough/engine/unit/unit";
 import { sectionPath } from "#state/bench-state";
 import { printFigure } from "#state/figures";
 import type { Unmet } from "#state/findings";
 import { useBench } from "#view/use-bench";
 
+const none: readonly UnitSection[] = [];
+
 /** A thing that is not met; a click leads to the section and the condition at which it is worst. */
 export function UnmetRow({ unmet }: { unmet: Unmet }) {
   const system = useBench((bench) => bench.system);
-  const sections = useBench((bench) => bench.sound?.job.unit.sections ?? []);
+  const sections = useBench((bench) => bench.sound?.job.unit.sections) ?? none;
   const { pick, pickCondition } = useBench((bench) => bench.actions);
   const index = sections.findIndex((section) => section.name === unmet.section);
   const goThere = () => {

@@ -40,9 +40,11 @@ export function unmetOf(book: RatingBook): readonly Unmet[] {
 
 /** The conditions that did not come to a solution. */
 export function unsolvedOf(book: RatingBook): readonly Unsolved[] {
-  return ratingsOf(book)
-    .filter((rating) => !rating.solved)
-    .map(({ condition, reason }) => ({ key: condition.key, name: condition.name, reason }));
+  return book.job.conditions.flatMap(({ key, name }) => {
+    const rating = book.known(key);
+    const reason = rating === undefined ? book.failure(key) : rating.solved ? undefined : rating.reason;
+    return reason === undefined ? [] : [{ key, name, reason }];
+  });
 }
 
 /** What is worth minding at one condition, cautions first. */

@@ -6,20 +6,27 @@ import type { UnitRating } from "@oncethrough/engine/unit/rating";
 export class RatingBook {
   readonly job: Job;
   readonly #ratings = new Map<string, UnitRating>();
+  readonly #failures = new Map<string, string>();
 
   constructor(job: Job) {
     this.job = job;
   }
 
-  /** The rating at the condition of that key; undefined when the job has no such condition. */
+  /** The rating at the condition of that key; undefined when the job has no such condition, or when it broke. */
   rating(key: string): UnitRating | undefined {
     const known = this.#ratings.get(key);
-    if (known !== undefined) return known;
+    if (known !== undefined || this.#failures.has(key)) return known;
     const condition = this.job.conditions.find((each) => each.key === key);
     if (condition === undefined) return undefined;
-    const rating = rateUnit(this.job.unit, condition, createUnitRating(this.job.unit, condition));
-    this.#ratings.set(key, rating);
-    return rating;
+    try {
+      const rating = rateUnit(this.job.unit, condition, createUnitRating(this.job.unit, condition));
+      this.#ratings.set(key, rating);
+      return rating;
+    } catch (error) {
+      // A condition that breaks the calculation must not take the page with it: it counts as not solved.
+      this.#failures.set(key, error instanceof Error ? error.message : String(error));
+      return undefined;
+    }
   }
 
   /** The rating when it is solved already. */
@@ -27,9 +34,19 @@ export class RatingBook {
     return this.#ratings.get(key);
   }
 
+  /** Why the calculation broke at a condition; undefined when it did not. */
+  failure(key: string): string | undefined {
+    return this.#failures.get(key);
+  }
+
+  /** How many conditions have been tried. */
+  get tried(): number {
+    return this.#ratings.size + this.#failures.size;
+  }
+
   /** Solves one more condition; false when all are solved. */
   solveNext(): boolean {
-    const next = this.job.conditions.find((condition) => !this.#ratings.has(condition.key));
+    const next = this.job.conditions.find(({ key }) => !this.#ratings.has(key) && !this.#failures.has(key));
     if (next === undefined) return false;
     this.rating(next.key);
     return true;

@@ -7,14 +7,19 @@ import type { UnitRating } from "@oncethrough/engine/unit/rating";
 import { choiceOf, conditionSets } from "#state/condition-choices";
 import type { SoundJob } from "#state/sound-job";
 
-/** px: room for the profiles' scales at the left, and the tallest that a cabinet is drawn. */
+/** px: room for the profiles' scales at the left; what stands on the page besides the cabinet. */
 const gutter = 52;
-const tallestCabinet = 330;
+const besidesCabinet = 580;
+const leastCabinet = 180;
 
-/** The axis that elevation and profiles share on a page so wide. */
-export function pageAxis(sound: SoundJob, width: number): AirwayAxis {
+/**
+ * The axis that elevation and profiles share on a page so wide; on a page so high the cabinet is drawn no taller than
+ * leaves room for the profiles.
+ */
+export function pageAxis(sound: SoundJob, width: number, pageHeight: number): AirwayAxis {
   const { unit } = sound.job;
-  return airwayAxis(unit, width, gutter, tallestCabinet / (1000 * unit.frame.height));
+  const tallest = Math.max(leastCabinet, pageHeight - besidesCabinet);
+  return airwayAxis(unit, width, gutter, tallest / (1000 * unit.frame.height));
 }
 
 /** The elevation of the job's unit. */

@@ -9,7 +9,7 @@ import { PaintedList, placedAt } from "./painted-list.tsx";
 import { SectionColumns } from "./section-columns.tsx";
 import { useBench, useRating } from "./use-bench.ts";
 import { useEasedList } from "./use-eased-list.ts";
-import { useWidth } from "./use-width.ts";
+import { usePageHeight, useWidth } from "./use-width.ts";
 
 /** px between the elevation and the profiles, for the words of the station in hand. */
 const readOutHeight = 30;
@@ -33,16 +33,17 @@ function Airway({ width }: { width: number }) {
   const rating = useRating();
   const [pointer, setPointer] = useState<number | undefined>(undefined);
   const { unit } = sound.job;
+  const pageHeight = usePageHeight();
   const index = sectionIndex(picked);
   const pickedName = index === undefined ? undefined : unit.sections[index]?.name;
-  const axis = useMemo(() => pageAxis(sound, width), [sound, width]);
+  const axis = useMemo(() => pageAxis(sound, width, pageHeight), [sound, width, pageHeight]);
   const drawn = useMemo(() => elevationOf(sound, axis, system, pickedName), [sound, axis, system, pickedName]);
   const curves = useMemo(
     () => (rating === undefined ? undefined : profilesOf(sound, rating, axis, system)),
     [sound, rating, axis, system],
   );
   const stations = useMemo(() => (rating === undefined ? [] : stationsOf(unit, rating)), [unit, rating]);
-  const still = `${width} ${system}`;
+  const still = `${axis.scale} ${system}`;
   const elevation = useEasedList(drawn, still) ?? drawn;
   const profiles = useEasedList(curves, still) ?? curves;
   const elevationHeight = Math.ceil(drawn.box.height * axis.scale);

@@ -1,5 +1,5 @@
 import { type AirPath, airPath } from "@oncethrough/engine/chart/air-path";
-import { psychrometricChart } from "@oncethrough/engine/chart/psychrometric-chart";
+import { type PsychrometricList, psychrometricChart } from "@oncethrough/engine/chart/psychrometric-chart";
 import { sitePressure } from "@oncethrough/engine/duty/standard-conditions";
 import { printQuantity } from "@oncethrough/engine/quantity/print";
 import { useMemo } from "react";
@@ -53,12 +53,18 @@ function Chart({ sound, width }: { sound: SoundJob; width: number }) {
       }),
     [sound, system, paths, condition, width, height],
   );
-  const list = useEasedList(drawn, `${width} ${system}`) ?? drawn;
+  const list = useEasedList(drawn, stillWhile(drawn, width)) ?? drawn;
   return (
     <svg width={width} height={height} role="img" aria-label={chartWords(drawn.title, paths, condition)}>
       <PaintedList list={list} placing={placedAt(drawn, 1, 0, 0)} />
     </svg>
   );
+}
+
+/** What must stay for the chart to move softly: on other scales everything is elsewhere. */
+function stillWhile({ frame }: PsychrometricList, width: number): string {
+  const { dryBulbs, humidityRatios, system, pressure } = frame;
+  return [width, system, pressure, dryBulbs.low, dryBulbs.high, humidityRatios.high].join(" ");
 }
 
 /** One path for every choice of the picker, at the loading nearest to the picked one, as far as they are solved. */

@@ -4,6 +4,8 @@ import type { KeyboardEvent } from "react";
 import { sectionIndex, sectionPath } from "#state/bench-state";
 import { useBench } from "./use-bench.ts";
 
+const none: readonly UnitSection[] = [];
+
 interface ColumnsProps {
   readonly axis: AirwayAxis;
   readonly height: number;
@@ -13,7 +15,7 @@ interface ColumnsProps {
 
 /** The sections as columns through elevation and profiles: the picked one is tinted, each can be picked. */
 export function SectionColumns({ axis, height, layer }: ColumnsProps) {
-  const sections = useBench((bench) => bench.sound?.job.unit.sections ?? []);
+  const sections = useBench((bench) => bench.sound?.job.unit.sections) ?? none;
   const picked = useBench((bench) => sectionIndex(bench.picked));
   const section = picked === undefined ? undefined : sections[picked];
   if (layer === "tint") {

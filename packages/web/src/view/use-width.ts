@@ -1,4 +1,4 @@
-import { type RefObject, useLayoutEffect, useRef, useState } from "react";
+import { type RefObject, useLayoutEffect, useRef, useState, useSyncExternalStore } from "react";
 
 /** The width of an element in px, followed as the page changes; zero before it is first measured. */
 export function useWidth<Kind extends HTMLElement>(): readonly [RefObject<Kind | null>, number] {
@@ -13,4 +13,14 @@ export function useWidth<Kind extends HTMLElement>(): readonly [RefObject<Kind |
     return () => observer.disconnect();
   }, []);
   return [element, width];
+}
+
+/** The height of the window in px, followed as it changes. */
+export function usePageHeight(): number {
+  return useSyncExternalStore(followPage, () => window.innerHeight);
+}
+
+function followPage(onChange: () => void): () => void {
+  window.addEventListener("resize", onChange);
+  return () => window.removeEventListener("resize", onChange);
 }
