@@ -1,0 +1,51 @@
+import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import { type BenchState, type JobFile, openedBench } from "./bench-state.ts";
+
+/** The shipped catalogue. */
+export const catalogue = readCatalogue(
+  Object.entries(
+    import.meta.glob<string>("../../../../catalogue/*.yaml", { query: "?raw", import: "default", eager: true }),
+  ).map(([path, text]) => ({ path, text })),
+);
+
+/** A small job for tests: pure outside air through filters and a fan, cooled by nothing. */
+export const sampleText = `# a job for tests
+format: oncethrough job 1
+duty:
+  tag: T-1
+  site: { altitude: 300 ft }
+  supply airflow:
+    design: 6000 cfm   # keep
+  summer:
+    dry bulb day: { dry bulb: 92 °F, wet bulb: 74 °F }
+    wet bulb day: { dry bulb: 88 °F, wet bulb: 77 °F }
+    dew point day: { dry bulb: 82 °F, dew point: 74 °F }
+  winter: { dry bulb: 40 °F, relative humidity: 60 % }
+  set points:
+    supply: 95 °F
+    winter supply: 40 °F
+  external static: { pressure: 1 in.wg }
+  utilities: {}
+unit:
+  casing: { width: 72 in, height: 72 in }
+  sections:
+    - kind: filter bank
+      name: filters
+      medium: typical MERV 8 pleated 4 in
+    - kind: access
+    - kind: fan
+      diameter: 22 in
+      motor power: 10 hp
+`;
+
+export const sampleFile: JobFile = {
+  name: "sample.yaml",
+  origin: "example",
+  version: undefined,
+  storedText: sampleText,
+};
+
+/** A bench with the sample job. */
+export function sampleBench(): BenchState {
+  return openedBench(sampleFile, catalogue, "ip");
+}
