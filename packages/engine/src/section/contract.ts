@@ -22,6 +22,8 @@ export interface Operation {
   /** rev/s of the wheel; 0 when the fan stands still. */
   fanSpeed: number;
   fansRunning: boolean;
+  /** Fans of an array that stand while the others run; none when left out. */
+  fansFailed?: number;
   /** kg/s of dry air that the mixing box draws from the return opening. */
   returnDryAirFlow: number;
   /** What the outside and return dampers do now. */

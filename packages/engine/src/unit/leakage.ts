@@ -2,7 +2,7 @@ import type { Condition } from "#duty/condition";
 import { enthalpyFromHumidityRatio, specificVolume } from "#fluid/moist-air";
 import type { Air } from "#section/air";
 import { settleState } from "#section/settle-state";
-import { enthalpyFlow, settleStaticPressure } from "#section/station";
+import { actualAirflow, airDensity, enthalpyFlow, settleStaticPressure } from "#section/station";
 
 /** m² of casing behind a leakage class figure: 100 ft². */
 const classArea = 9.290304;
@@ -31,7 +31,8 @@ export interface Leak {
 /**
  * Lets the casing leak behind a section: under suction the surroundings' air joins the stream, under pressure the
  * stream loses air and the drops that it carries. `air` is changed in place; its total pressure stays, the static
- * pressure follows in `flowArea` (m²).
+ * pressure follows in the area that the stream fills: the one its velocity pressure tells (a fan's outlet stays a jet),
+ * or `flowArea` (m²) when it has none.
  */
 export function leakIntoStream(
   air: Air,
@@ -44,9 +45,16 @@ export function leakIntoStream(
   out.dryAir = 0;
   out.drained = 0;
   if (flow === 0) return;
+  const filled = filledArea(air) ?? flowArea;
   if (wallPressure > 0) loseAir(air, flow, out);
   else gainAir(air, condition, flow, out);
-  settleStaticPressure(air, flowArea);
+  settleStaticPressure(air, filled);
+}
+
+/** m² in which the stream has the velocity that its velocity pressure tells; undefined at rest. */
+function filledArea(air: Air): number | undefined {
+  const dynamic = air.totalPressure - air.staticPressure;
+  return dynamic > 0 ? actualAirflow(air) * Math.sqrt(airDensity(air) / (2 * dynamic)) : undefined;
 }
 
 function loseAir(air: Air, flow: number, out: Leak): void {

@@ -5,6 +5,8 @@ import type { FanSectionRating } from "./rate.ts";
 /** What a fan section shows, most important first. */
 export const fanFigures: readonly FigureLine<FanSectionRating>[] = [
   { figure: "fanSpeed", name: "fan speed", quantity: "rotationalSpeed" },
+  { figure: "fansRunning", name: "fans that turn", quantity: "count" },
+  { figure: "backflow", name: "flow back through failed fans", quantity: "actualAirflow" },
   { figure: "flowPerFan", name: "airflow of each fan", quantity: "actualAirflow" },
   { figure: "staticPressure", name: "fan static pressure", quantity: "pressureDifference" },
   { figure: "fanTotalPressure", name: "fan total pressure", quantity: "pressureDifference" },
@@ -12,6 +14,7 @@ export const fanFigures: readonly FigureLine<FanSectionRating>[] = [
   { figure: "electricPower", name: "electric power of all", quantity: "electricPower" },
   { figure: "staticEfficiency", name: "static efficiency", quantity: "share" },
   { figure: "totalEfficiency", name: "total efficiency", quantity: "share" },
+  { figure: "energyIndex", name: "fan energy index", quantity: "factor" },
   { figure: "temperatureRise", name: "fan heat, rise", quantity: "temperatureDifference" },
   { figure: "pressureToPeak", name: "static pressure over peak at this speed", quantity: "share" },
   { figure: "flowToStable", name: "flow over smallest steady flow", quantity: "share" },
@@ -186,7 +189,7 @@ export const fanWorking: readonly Line[] = [
     quantity: "power",
     equation: "H = number of fans × power that stays in the stream",
     terms: [
-      { symbol: "number", name: "fans", quantity: "count", value: (_, design) => design.count },
+      { symbol: "number", name: "fans that turn", quantity: "count", value: (rating) => rating.fansRunning },
       {
         symbol: "power",
         name: "motor input (motors in the stream) or shaft power",
@@ -194,7 +197,8 @@ export const fanWorking: readonly Line[] = [
         value: (rating, design) => (design.motorsInAirstream ? rating.motorInput : rating.shaftPower),
       },
     ],
-    evaluate: (rating, design) => design.count * (design.motorsInAirstream ? rating.motorInput : rating.shaftPower),
+    evaluate: (rating, design) =>
+      rating.fansRunning * (design.motorsInAirstream ? rating.motorInput : rating.shaftPower),
     source: "definition energy balance; the kinetic energy at the outlet ends as heat downstream",
   },
 ];

@@ -51,6 +51,13 @@ export function fanNotes(design: FanDesign, rating: FanSectionRating, at: Sectio
 function runningNotes(design: FanDesign, rating: FanSectionRating): readonly Note[] {
   const { curve } = design.wheel;
   const found: Note[] = [];
+  if (rating.backflow > 0) {
+    found.push({
+      what: "air flows back through the failed fans, which have no backdraft dampers; the loss of a wheel flowed through backwards is taken as that forwards",
+      weight: "caution",
+      source: "from-memory",
+    });
+  }
   if (rating.stable === 0) {
     found.push({
       what: "left of the smallest steady flow: the fan may surge (limit of the record)",

@@ -1,14 +1,13 @@
 import { beltEfficiencyFromPower } from "#component/belt-drive";
+import { fanEnergyIndex } from "#component/fan-energy-index";
 import {
   fanPeakPower,
   fanPeakPressure,
   fanPressureFromFlow,
   fanShaftPowerFromFlow,
-  fanSpeedFromPressure,
   flowCoefficientFromFlow,
   tipSpeedFromSpeed,
 } from "#component/fan-performance";
-import { effectiveDuctLength, outletEffectFromDuct } from "#component/fan-system-effect";
 import { motorAllowedPower, motorInputPower } from "#component/motor";
 import { speedControlInputPower } from "#component/speed-control";
 import { springTransmissibility } from "#component/spring";
@@ -18,9 +17,14 @@ import type { FanRating, SectionCondition } from "../contract.ts";
 import { settleDryBulb } from "../settle-state.ts";
 import { actualAirflow, airDensity, beginRating, endRating, enthalpyFlow } from "../station.ts";
 import type { FanDesign } from "./design.ts";
+import { backflowAt, outletLossOf } from "./rise.ts";
 
 /** What a fan section reports; figures of one fan where not said otherwise. */
 export interface FanSectionRating extends FanRating {
+  /** Fans that turn. */
+  fansRunning: number;
+  /** m³/s that the running fans press back through those that have failed, all together. */
+  backflow: number;
   /** rev/s of the wheel. */
   fanSpeed: number;
   /** m³/s of one fan at the density before it. */
@@ -60,6 +64,8 @@ export interface FanSectionRating extends FanRating {
   /** 1 when the fan runs steadily, 0 left of that; 1 also when it stands. */
   stable: number;
   temperatureRise: number;
+  /** Fan energy index of one fan: on total pressure where it blows into a duct, on static otherwise; 0 when it stands. */
+  energyIndex: number;
   /** Disturbing over natural frequency, and the force passed on; 0 and 1 on a rigid base. */
   frequencyRatio: number;
   transmissibility: number;
@@ -70,6 +76,8 @@ export function createFanRating(): FanSectionRating {
   return {
     ...createSectionRating(),
     electricPower: 0,
+    fansRunning: 0,
+    backflow: 0,
     fanSpeed: 0,
     flowPerFan: 0,
     density: 0,
@@ -102,6 +110,7 @@ export function createFanRating(): FanSectionRating {
     flowToStable: 0,
     stable: 1,
     temperatureRise: 0,
+    energyIndex: 0,
     frequencyRatio: 0,
     transmissibility: 1,
   };
@@ -117,8 +126,12 @@ export function rateFan(design: FanDesign, air: Air, at: SectionCondition, out: 
   out.fanSpeed = operation.fansRunning && operation.fanSpeed > standing ? operation.fanSpeed : 0;
   out.density = airDensity(out.entering);
   const flow = actualAirflow(out.entering);
-  out.flowPerFan = flow / design.count;
   out.faceVelocity = flow / design.cabinetArea;
+  const failed = out.fanSpeed > 0 ? Math.min(operation.fansFailed ?? 0, design.count - 1) : 0;
+  out.fansRunning = out.fanSpeed > 0 ? design.count - failed : 0;
+  out.backflow = failed > 0 ? failed * backflowAt(design, flow, failed, out.fanSpeed, out.density) : 0;
+  // Fans that all stand let the flow through together.
+  out.flowPerFan = (flow + out.backflow) / (out.fansRunning === 0 ? design.count : out.fansRunning);
   ratePressure(design, out);
   ratePower(design, at, out);
   rateMargins(design, out);
@@ -145,13 +158,6 @@ function ratePressure(design: FanDesign, out: FanSectionRating): void {
   out.pressureCoefficient = fanSpeed > 0 ? out.staticPressure / scale : 0;
 }
 
-/** Velocity pressures in the outlet that the outlet costs at a velocity in it. */
-function outletLossOf(design: FanDesign, velocity: number): number {
-  if (!design.housed) return 0;
-  const share = design.outletDuct / effectiveDuctLength(design.outletArea, velocity);
-  return outletEffectFromDuct(design.wheel.blastArea, share);
-}
-
 function ratePower(design: FanDesign, at: SectionCondition, out: FanSectionRating): void {
   const { wheel, diameter, motorPower, motor } = design;
   const { density, flowPerFan, fanSpeed } = out;
@@ -171,7 +177,10 @@ function ratePower(design: FanDesign, at: SectionCondition, out: FanSectionRatin
   out.peakMotorLoad = out.peakShaftPower / driveEfficiencyOf(design, out.peakShaftPower) / motorPower;
   const fed =
     design.speedControlled && running ? speedControlInputPower(controlSize(design), out.motorInput) : out.motorInput;
-  out.electricPower = design.count * fed;
+  out.electricPower = out.fansRunning * fed;
+  const pressure = design.housed ? out.fanTotalPressure : out.staticPressure;
+  const rated = running && pressure > 0;
+  out.energyIndex = rated ? fanEnergyIndex(flowPerFan, pressure, density, !design.housed, fed) : 0;
 }
 
 /** W of output that a speed control of the motor's size is rated for. */
@@ -200,7 +209,7 @@ function rateMargins(design: FanDesign, out: FanSectionRating): void {
 function rateAir(design: FanDesign, out: FanSectionRating): void {
   const { entering, leaving } = out;
   const each = design.motorsInAirstream ? out.motorInput : out.shaftPower;
-  out.heatToAir = design.count * each;
+  out.heatToAir = out.fansRunning * each;
   if (out.heatToAir > 0) {
     out.waterToAir = -settleDryBulb(leaving, enthalpyFlow(entering) + out.heatToAir);
   }
@@ -214,18 +223,4 @@ function rateAir(design: FanDesign, out: FanSectionRating): void {
 /** m: altitude at which the standard atmosphere has this pressure (Pa). */
 function altitudeFromPressure(pressure: number): number {
   return (1 - (pressure / 101_325) ** (1 / 5.2559)) / 2.25577e-5;
-}
-
-/**
- * Speed (rev/s) at which the section adds `rise` Pa of total pressure to `flow` m³/s of air of `density` kg/m³, all at
- * its entry plane. Direct, by the fan laws; 0 when even standing wheels let more through.
- */
-export function fanSpeedForPressure(design: FanDesign, flow: number, rise: number, density: number): number {
-  const perFan = flow / design.count;
-  const inletPressure = 0.5 * density * (perFan / design.inletArea) ** 2;
-  const outletVelocity = design.housed ? perFan / design.outletArea : 0;
-  const outletPressure = 0.5 * density * outletVelocity ** 2;
-  const inletLosses = design.inletLoss + (design.backdraftDampers ? design.backdraftLoss : 0);
-  const losses = inletLosses * inletPressure + outletLossOf(design, outletVelocity) * outletPressure;
-  return fanSpeedFromPressure(design.wheel.curve, design.diameter, density, perFan, rise + losses - outletPressure);
 }
