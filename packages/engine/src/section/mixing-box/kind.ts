@@ -1,7 +1,7 @@
 import { defineKind, type Note, type Opening, type Shortfall, type WorkingLine } from "../contract.ts";
 import { type MixingBoxDesign, mixingBoxFields, prepareMixingBox } from "./design.ts";
 import { drawMixingBox, returnStart } from "./picture.ts";
-import { createMixingBoxRating, type MixingBoxRating, rateMixingBox } from "./rate.ts";
+import { createMixingBoxRating, filamentBehind, type MixingBoxRating, rateMixingBox } from "./rate.ts";
 
 const working: readonly WorkingLine<MixingBoxDesign, MixingBoxRating>[] = [
   {
@@ -58,6 +58,28 @@ const working: readonly WorkingLine<MixingBoxDesign, MixingBoxRating>[] = [
     ],
     evaluate: (r) => r.entering.dryAirFlow / (r.entering.dryAirFlow + Math.max(0, r.returnDryAirFlow)),
     source: "definition",
+  },
+  {
+    figure: "coldestFilament",
+    name: "coldest filament behind the box",
+    quantity: "temperature",
+    equation:
+      "t_min = the lower of t_o,min + E (t_m − t_o) and t_r + E (t_m − t_r); not below what came in nor above t_m",
+    terms: [
+      { symbol: "E", name: "mixing effectiveness", quantity: "share", value: (_, d) => d.mixingEffectiveness },
+      { symbol: "t_m", name: "mixed air", quantity: "temperature", value: (r) => r.leaving.dryBulb },
+      { symbol: "t_o", name: "outside air", quantity: "temperature", value: (r) => r.entering.dryBulb },
+      {
+        symbol: "t_o,min",
+        name: "its coldest filament",
+        quantity: "temperature",
+        value: (r) => r.entering.coldestFilament,
+      },
+      { symbol: "t_r", name: "return air", quantity: "temperature", value: (r) => r.returnDryBulb },
+    ],
+    evaluate: (r, d) =>
+      filamentBehind(d.mixingEffectiveness, r.entering, r.returnDryAirFlow > 0, r.returnDryBulb, r.leaving.dryBulb),
+    source: "robinson-2003 incomplete mixing of two streams",
   },
 ];
 
@@ -118,7 +140,7 @@ export const mixingBox = defineKind({
     }
     if (operation.dampers === "closed" && design.control === "hand set") {
       notes.push({
-        what: "hand-set dampers cannot close by themselves: this holds only when someone has closed them",
+        what: "blades that are locked by hand do not close when the fan stops: outdoor air goes on through the unit",
         weight: "caution",
       });
     }

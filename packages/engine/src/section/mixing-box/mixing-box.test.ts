@@ -15,7 +15,7 @@ const back =
   "return air:\n  damper: typical airfoil opposed class 1A\n  width: 1.5 m\n  height: 0.6 m\n  blade angle: 45 deg\n";
 const handSet = design(outside + back);
 const actuated = design(`${outside + back}control: actuated\n`);
-const pureOutside = design(outside);
+const pureOutside = design(`${outside}control: actuated\n`);
 const winter = { dryBulb: -20, humidityRatio: 0.0006, windSpeed: 0, rain: 0 };
 
 describe("mixing box", () => {
@@ -109,6 +109,15 @@ describe("mixing box", () => {
     expect(out.outsideLoss / expected).toBeCloseTo(1, 2);
   });
 
+  it("stays as it is set when the unit's dampers close and its blades are locked by hand", () => {
+    const at = sampleSectionCondition({}, { dampers: "closed", fansRunning: false });
+    const out = rateAndCheck(mixingBox, handSet, sampleAir(at.condition, 0.1), at);
+    expect([out.outsideBladeAngle, out.returnBladeAngle]).toEqual([90, 45]);
+    expect(mixingBox.notes?.(handSet, out, at).map((note) => note.what)).toContainEqual(
+      expect.stringMatching(/locked by hand/),
+    );
+  });
+
   it("without return opening takes no return air, whatever it is told", () => {
     const at = sampleSectionCondition({}, { returnDryAirFlow: 3 });
     const out = rateAndCheck(mixingBox, pureOutside, sampleAir(at.condition, 8, { coldestFilament: 30 }), at);
@@ -148,10 +157,11 @@ describe("mixing box", () => {
           freeLiquid: each.liquid * each.flow,
           coldestFilament: each.dryBulb - each.filament,
         });
-        const out = rateAndCheck(mixingBox, handSet, air, at(each.share));
+        const box = each.closed ? actuated : handSet;
+        const out = rateAndCheck(mixingBox, box, air, at(each.share));
         const lowest = Math.min(air.coldestFilament, each.share > 0 ? each.back : Number.POSITIVE_INFINITY);
         expect(out.coldestFilament).toBeGreaterThanOrEqual(lowest - 1e-9);
-        const more = rateAndCheck(mixingBox, handSet, air, at(each.share + 0.05));
+        const more = rateAndCheck(mixingBox, box, air, at(each.share + 0.05));
         expect(more.returnImbalance).toBeLessThan(out.returnImbalance + 1e-9);
       }),
       { numRuns: 200 },

@@ -28,7 +28,8 @@ export interface MixingBoxRating extends MixingRating {
   returnTorque: number;
   /** Pa against the surroundings: total pressure in the return opening before its damper. */
   returnTotalPressure: number;
-  /** °C. */
+  /** °C: of the return air, and of the coldest filament behind the box. */
+  returnDryBulb: number;
   coldestFilament: number;
   /** kg/s of moisture that became fog by mixing. */
   fog: number;
@@ -56,6 +57,7 @@ export function createMixingBoxRating(): MixingBoxRating {
     returnLoss: 0,
     returnTorque: 0,
     returnTotalPressure: 0,
+    returnDryBulb: 0,
     coldestFilament: 0,
     fog: 0,
   };
@@ -67,7 +69,8 @@ export function createMixingBoxRating(): MixingBoxRating {
  */
 export function rateMixingBox(design: MixingBoxDesign, air: Air, at: SectionCondition, out: MixingBoxRating): void {
   beginRating(air, out);
-  const isClosed = at.operation.dampers === "closed";
+  // Blades that are locked by hand have nobody to close them when the fan stops.
+  const isClosed = at.operation.dampers === "closed" && design.control === "actuated";
   rateOutside(design, air, isClosed, out);
   const plenum = air.totalPressure - out.outsideLoss;
   out.totalPressureLoss = out.outsideLoss;
@@ -171,6 +174,7 @@ function mix(design: MixingBoxDesign, air: Air, at: SectionCondition, plenum: nu
     out.returnEnthalpyFlow = enthalpyFlow(leaving) - enthalpyFlow(air);
   }
   settleStaticPressure(leaving, design.cabinetArea);
+  out.returnDryBulb = dryBulb;
   leaving.coldestFilament = filamentBehind(design.mixingEffectiveness, air, flow > 0, dryBulb, leaving.dryBulb);
   out.coldestFilament = leaving.coldestFilament;
 }
@@ -179,7 +183,7 @@ function mix(design: MixingBoxDesign, air: Air, at: SectionCondition, plenum: nu
  * Coldest filament behind the box. The cold stream's filament is warmed by the effectiveness times what its stream is
  * warmed on the mean; it never lies below the coldest that came in nor above the mean.
  */
-function filamentBehind(
+export function filamentBehind(
   effectiveness: number,
   air: Air,
   isMixed: boolean,
