@@ -13,11 +13,7 @@ export interface Deciding {
 export function decidingCondition(conditions: readonly ConditionOutput[]): Deciding | undefined {
   const unsolved = conditions.find((condition) => !condition.solved);
   if (unsolved !== undefined) return { condition: unsolved, why: "it could not be solved" };
-  // A tie goes to the day with more work for the coils.
-  const misses = greatest(
-    conditions,
-    ({ shortfalls, cooling, heating }) => shortfalls.length * 1e9 + cooling + heating,
-  );
+  const misses = greatest(conditions, missing);
   if (misses !== undefined && misses.shortfalls.length > 0) {
     return { condition: misses, why: "it misses the most of what is asked" };
   }
@@ -32,6 +28,11 @@ export function decidingCondition(conditions: readonly ConditionOutput[]): Decid
   );
   const condition = greatest(sameDay, (each) => each.fan.electricPower) ?? hardest;
   return { condition, why: `the day with the most ${cools ? "cooling" : "heating"}, at its highest fan power` };
+}
+
+/** A tie goes to the day with more work for coils and fan. */
+function missing({ shortfalls, cooling, heating, fan }: ConditionOutput): number {
+  return shortfalls.length * 1e9 + cooling + heating + fan.electricPower;
 }
 
 function greatest<Item>(items: readonly Item[], measure: (item: Item) => number): Item | undefined {

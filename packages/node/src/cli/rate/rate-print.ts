@@ -1,10 +1,10 @@
 import type { QuantityKind, UnitSystem } from "@oncethrough/engine/quantity/kind";
 import { displayUnit, printNumber, printQuantity, toDisplay } from "@oncethrough/engine/quantity/print";
-import type { Unit } from "@oncethrough/engine/unit/unit";
+import type { Unit, UnitSection } from "@oncethrough/engine/unit/unit";
 import { figureText } from "../figure-text.ts";
 import { glued, separator, type TextInk, wrapped } from "../ink.ts";
 import { type Column, printTable } from "../table.ts";
-import type { ConditionOutput } from "./rate-output.ts";
+import type { ConditionOutput, SectionOutput } from "./rate-output.ts";
 
 /** How figures are printed: in which system, with which inks, to which width. */
 export interface Style {
@@ -141,21 +141,31 @@ function cut(text: string, most: number): string {
   return text.length > most ? `${text.slice(0, most - 1)}…` : text;
 }
 
-/** So many figures of a section say what matters; --working and --json give the rest. */
+/** So many figures of a section, and of a fan, say what matters; --json gives the rest. */
 const mainFigures = 5;
+const fanFigures = 12;
 
 function printSections(condition: ConditionOutput, unit: Unit, style: Style): string {
   const lines = condition.sections.flatMap((section, index) => {
-    const { role, figures = [] } = unit.sections[index]?.behaviour ?? {};
-    // The fan follows by itself.
-    if (role === "fan" && condition.flow !== "fan stopped") return [];
-    const words = figures.slice(0, mainFigures).flatMap(({ figure, name, quantity }) => {
-      const value = section.figures[figure];
-      return value === undefined ? [] : [`${name} ${glued(figureText(value, quantity, style.system))}`];
-    });
-    return namedLine(section.name, words.join(separator), style);
+    const described = unit.sections[index];
+    // A running fan follows by itself.
+    if (described === undefined || isRunningFan(described, condition)) return [];
+    return namedLine(section.name, figureWords(described, section, mainFigures, style.system), style);
   });
   return [style.ink.quiet("sections"), ...lines].join("\n");
+}
+
+function isRunningFan(section: UnitSection, condition: ConditionOutput): boolean {
+  return section.behaviour.role === "fan" && condition.flow !== "fan stopped";
+}
+
+/** The first figures of a section, most important first, in a line. */
+function figureWords(described: UnitSection, section: SectionOutput, most: number, system: UnitSystem): string {
+  const words = described.behaviour.figures.slice(0, most).flatMap(({ figure, name, quantity }) => {
+    const value = section.figures[figure];
+    return value === undefined ? [] : [`${name} ${glued(figureText(value, quantity, system))}`];
+  });
+  return words.join(separator);
 }
 
 const nameWidth = 24;
@@ -168,16 +178,12 @@ function namedLine(name: string, words: string, { columns }: Style): string {
 
 function printFanPoint(condition: ConditionOutput, unit: Unit, style: Style): string {
   const { system, ink } = style;
-  if (condition.flow === "fan stopped") return "";
-  const fans = unit.sections.flatMap((section, index) => {
-    if (section.behaviour.role !== "fan") return [];
-    const values = condition.sections[index]?.figures ?? {};
-    const words = section.behaviour.figures.flatMap(({ figure, name, quantity }) => {
-      const value = values[figure];
-      return value === undefined ? [] : [`${name} ${glued(figureText(value, quantity, system))}`];
-    });
-    return [namedLine(section.name, words.join(separator), style)];
+  const fans = condition.sections.flatMap((section, index) => {
+    const described = unit.sections[index];
+    if (described === undefined || !isRunningFan(described, condition)) return [];
+    return namedLine(section.name, figureWords(described, section, fanFigures, system), style);
   });
+  if (fans.length === 0) return "";
   const { externalStaticNeeded, externalStaticHeld, electricPower, speed } = condition.fan;
   const say = (value: number, quantity: QuantityKind) => glued(printQuantity(value, quantity, system));
   const duct = [
