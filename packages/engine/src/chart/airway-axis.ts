@@ -12,7 +12,7 @@ export interface AirwayAxis {
 }
 
 /** mm of room before the intake and behind the discharge, for the arrows of the air. */
-const intakeRoom = 450;
+const intakeRoom = 220;
 const dischargeRoom = 900;
 
 /** The axis of a unit on a picture `width` points wide; `mostScale` (pt/mm) keeps a short unit from growing too tall. */

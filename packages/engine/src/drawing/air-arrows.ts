@@ -6,7 +6,7 @@ import { type CabinetBox, roofTop } from "./casing-lines.ts";
 import type { WallOpening } from "./wall-opening.ts";
 
 /** An arrow from one point to another with an open head. */
-export function arrow(
+function arrow(
   key: string,
   ink: Ink,
   [x, y]: readonly [number, number],
@@ -27,13 +27,14 @@ export function airArrows(
   unit: Unit,
   box: CabinetBox,
   openings: readonly WallOpening[],
+  pictures: readonly DisplayItem[],
   textScale: number,
   isRoofed: boolean,
 ): readonly DisplayItem[] {
   return openings.flatMap((opening) => {
     const outside = outsideOf(unit, opening);
     if (opening.air === "outside" && outside > 0) return hoodArrows(box, opening, outside, textScale);
-    return openingArrow(box, opening, textScale, isRoofed);
+    return openingArrow(wallBefore(box, opening, pictures, isRoofed), opening, textScale);
   });
 }
 
@@ -64,37 +65,47 @@ function hoodWords(middle: number, foot: number, outside: number, textScale: num
   return words(key, airInks.outside, at, airWords.outside, { size: "small", anchor: "start", turn: 90 });
 }
 
-/** Straight through an opening of a wall. */
-function openingArrow(
+/** mm where the arrow of an opening may begin: the wall or roof, or what the section's picture shows outside of it. */
+function wallBefore(
   box: CabinetBox,
-  opening: WallOpening,
-  textScale: number,
+  { section, face }: WallOpening,
+  pictures: readonly DisplayItem[],
   isRoofed: boolean,
-): readonly DisplayItem[] {
+): number {
+  const own = pictures.filter((item) => item.reference.section === section);
+  const reach = (axis: 0 | 1, sign: 1 | -1) => Math.max(...own.map((item) => furthest(item, axis, sign)), -1e9);
+  if (face === "top") return Math.max(isRoofed ? roofTop(box) : box.ceiling, reach(1, 1));
+  if (face === "bottom") return Math.min(box.floor, -reach(1, -1));
+  return face === "entry" ? Math.min(box.left, -reach(0, -1)) : Math.max(box.right, reach(0, 1));
+}
+
+/** How far an item reaches along an axis, to the plus (1) or the minus (−1) side. */
+function furthest(item: DisplayItem, axis: 0 | 1, sign: 1 | -1): number {
+  if (item.shape === "line") {
+    return Math.max(...item.points.filter((_, index) => index % 2 === axis).map((value) => sign * value));
+  }
+  const radius = item.shape === "circle" ? item.radius : 0;
+  return sign * (axis === 0 ? item.x : item.y) + radius;
+}
+
+/** Straight through an opening, outside of `wall` (mm). */
+function openingArrow(wall: number, opening: WallOpening, textScale: number): readonly DisplayItem[] {
   const { air, face } = opening;
   const ink = airInks[air];
-  const head = 9 * textScale;
+  const isAlong = face === "top" || face === "bottom";
+  const away = face === "top" || face === "exit" ? 1 : -1;
   const middle = (opening.from + opening.to) / 2;
+  const near = wall + away * 6 * textScale;
+  const far = near + away * (isAlong ? 30 : 40) * textScale;
+  const at = (distance: number) => (isAlong ? ([middle, distance] as const) : ([distance, middle] as const));
+  const [from, to] = air === "supply" ? [at(near), at(far)] : [at(far), at(near)];
+  const line = textSizes.small * textScale;
   const key = `air-${air}-${opening.key}`;
-  const long = 30 * textScale;
-  const line = 1.3 * textSizes.small * textScale;
-  if (face === "top" || face === "bottom") {
-    const wall = face === "top" ? (isRoofed ? roofTop(box) : box.ceiling) : box.floor;
-    const away = face === "top" ? 1 : -1;
-    const near = [middle, wall + away * 6 * textScale] as const;
-    const far = [middle, wall + away * (6 * textScale + long)] as const;
-    const [from, to] = air === "supply" ? [near, far] : [far, near];
-    const y = face === "top" ? far[1] + 0.5 * line : far[1] - line;
-    return [
-      ...arrow(key, ink, from, to, head),
-      words(`${key}-name`, ink, [middle, y], airWords[air], { size: "small", anchor: "middle" }),
-    ];
-  }
-  const wall = face === "entry" ? box.left : box.right;
-  const away = face === "entry" ? -1 : 1;
-  const near = [wall + away * 8 * textScale, middle] as const;
-  const far = [wall + away * (8 * textScale + 1.5 * long), middle] as const;
-  const [from, to] = air === "supply" ? [near, far] : [far, near];
-  const at = [Math.min(near[0], far[0]), middle + 0.6 * line] as const;
-  return [...arrow(key, ink, from, to, head), words(`${key}-name`, ink, at, airWords[air], { size: "small" })];
+  const name = isAlong
+    ? words(`${key}-name`, ink, [middle, far + (face === "top" ? 0.5 : -1.2) * line], airWords[air], {
+        size: "small",
+        anchor: "middle",
+      })
+    : words(`${key}-name`, ink, [Math.min(near, far), middle + 0.7 * line], airWords[air], { size: "small" });
+  return [...arrow(key, ink, from, to, 8 * textScale), name];
 }

@@ -82,7 +82,7 @@ function nameItems(
   const place = room.place(middle / textScale, 0, `${name}xx`, "small", rows);
   const y = top - place.dy * textScale;
   const reference = { section: name };
-  const item = words(`name-${name}`, isPicked ? "choice" : "strong", [middle, y], name, {
+  const item = words(`name-${name}`, isPicked ? "choice" : "outline", [middle, y], name, {
     size: "small",
     anchor: "middle",
     reference,

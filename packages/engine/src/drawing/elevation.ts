@@ -5,7 +5,7 @@ import type { UnitSystem } from "#quantity/kind";
 import type { DisplayItem, DisplayList } from "#section/display";
 import type { Unit, UnitSection } from "#unit/unit";
 import { airArrows } from "./air-arrows.ts";
-import { cabinetBox, railLines, roofLines, roofTop, wallLines } from "./casing-lines.ts";
+import { type CabinetBox, cabinetBox, railLines, roofLines, roofTop, wallLines } from "./casing-lines.ts";
 import { dimensionChain } from "./dimension-chain.ts";
 import { wallOpenings } from "./wall-opening.ts";
 
@@ -29,14 +29,16 @@ export function elevation(unit: Unit, options: ElevationOptions = {}): DisplayLi
   const openings = wallOpenings(unit);
   const isRoofed = placement !== "indoor";
   const chainTop = box.railFoot - 95;
+  const pictures = unit.sections.flatMap((section) => sectionPicture(unit, section));
   const chain = dimensionChain(unit, chainTop, textScale, system, picked);
   const items = [
     ...railLines(box),
     ...wallLines(box, openings),
     ...(isRoofed ? roofLines(box) : []),
-    ...unit.sections.flatMap((section) => sectionPicture(unit, section)),
+    ...pictures,
     ...sectionLimits(unit),
-    ...airArrows(unit, box, openings, textScale, isRoofed),
+    ...airArrows(unit, box, openings, pictures, textScale, isRoofed),
+    groundLine(box, chainTop),
     ...chain.items,
   ];
   const hasTopOpening = openings.some((opening) => opening.face === "top");
@@ -49,6 +51,11 @@ export function elevation(unit: Unit, options: ElevationOptions = {}): DisplayLi
     box: { x: axis.from, y: foot, width: axis.to - axis.from, height: top - foot },
     items,
   };
+}
+
+/** What the supports stand on. */
+function groundLine(box: CabinetBox, y: number): DisplayItem {
+  return line("ground", "quiet", [box.left - 250, y, box.right + 250, y], { reference: { part: "ground" } });
 }
 
 /** The section's own picture at its place in the cabinet; a hood stands before the outer skin. */

@@ -81,7 +81,6 @@ function UnitWords() {
   const figures = [
     ["supply", printFigure(rating.supplyStandardAirflow, "standardAirflow", system)],
     ["outside air", printFigure(rating.outsideAirShare, "share", system)],
-    ["external static", printFigure(rating.externalStaticHeld, "pressureDifference", system)],
     ["fan motors", printFigure(rating.fanElectricPower, "electricPower", system)],
   ] as const;
   return (
