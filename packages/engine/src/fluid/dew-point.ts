@@ -1,4 +1,4 @@
-import { chebyshevFit, evaluateFit, type Fit } from "#numerics/chebyshev";
+import { chebyshevFit, type Fit } from "#numerics/chebyshev";
 import { findRoot } from "#numerics/find-root";
 import { type AirRelations, enhancementCoefficients } from "./enhancement.ts";
 import { vapourPressureFromHumidityRatio } from "./moist-air.ts";
@@ -66,7 +66,9 @@ export function dewPointFromVapourPressure(
   const u = Math.log(vapourPressure);
   if (u <= GUESS_OVER_ICE.low) return COLDEST_SATURATION;
   if (u >= GUESS_OVER_WATER.high) return HOTTEST_DEW_POINT;
-  let t = evaluateFit(guess, u);
+  const c = guess.coefficients;
+  const x = (u - guess.middle) * guess.scale;
+  let t = c[0]! + x * (c[1]! + x * (c[2]! + x * (c[3]! + x * (c[4]! + x * (c[5]! + x * c[6]!)))));
   // The guess is for pure vapour: take off what the enhancement factor is worth, by dt = −df T² / 5350 K (6140 K on ice).
   const d = pressure - vapourPressure;
   const excess = k[0]! - 1 + t * (k[1]! + t * (k[2]! + t * k[3]!)) + d * (k[4]! + t * (k[5]! + t * k[6]! + d * k[7]!));

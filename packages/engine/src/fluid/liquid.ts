@@ -10,8 +10,9 @@ export interface Liquid {
 
 /** Highest share of glycol by mass that the polynomials cover. */
 export const HIGHEST_GLYCOL_FRACTION = 0.6;
-/** Highest temperature of the glycol polynomials as published, °C; above it they are extrapolated. */
-export const HOTTEST_PUBLISHED_GLYCOL = 40;
+/** Highest temperature of the glycol polynomials as published, °C. */
+const HOTTEST_PUBLISHED_GLYCOL = 40;
+const HOTTEST_PUBLISHED_WATER = 120;
 
 /** The coefficients for a solution; null for plain water. */
 function glycolOf(liquid: Liquid): GlycolCoefficients | null {
@@ -133,4 +134,21 @@ export function liquidFreezePoint(liquid: Liquid): number {
   const glycol = glycolOf(liquid);
   if (!glycol) return 0;
   return Math.min(0, glycolProperty(glycol.freezePoint, glycol, liquid.massFraction, glycol.temperature));
+}
+
+/**
+ * Whether a liquid at a temperature lies within what the sources of its properties cover; outside they are extrapolated
+ * or held, and whoever shows them should say so.
+ *
+ * @param liquid record, mass fraction 0…0.6: the liquid
+ * @param temperature °C, any: temperature
+ * @returns flag: true from the freezing point to 40 °C, for water from 0 to 120 °C
+ * @outside not applicable
+ * @throws RangeError when the mass fraction of a glycol is not a number in 0…0.6
+ * @example liquidIsCovered({ substance: "ethylene glycol", massFraction: 0.3 }, 60) // false
+ * @source melinder-2010 range of validity
+ */
+export function liquidIsCovered(liquid: Liquid, temperature: number): boolean {
+  const hottest = liquid.substance === "water" ? HOTTEST_PUBLISHED_WATER : HOTTEST_PUBLISHED_GLYCOL;
+  return temperature >= liquidFreezePoint(liquid) && temperature <= hottest;
 }

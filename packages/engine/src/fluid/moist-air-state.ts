@@ -48,30 +48,40 @@ export interface MoistAirState {
  * @source ashrae-hof-2021-ch1 eq. 20 to 36
  */
 export function moistAirState(given: GivenAir, pressure: number, relations: AirRelations = "enhanced"): MoistAirState {
-  const air = resolveAir(given, pressure, relations);
-  const { dryBulb, humidityRatio, freeWater } = air;
+  const state = resolveAir(given, pressure, relations, emptyState(pressure));
+  const { dryBulb, humidityRatio, freeWater } = state;
+  const enthalpy = enthalpyFromHumidityRatio(dryBulb, humidityRatio);
   const volume = specificVolume(dryBulb, humidityRatio, pressure);
-  const state: MoistAirState = {
-    dryBulb,
-    wetBulb: dryBulb,
-    dewPoint: dryBulb,
-    relativeHumidity: 1,
-    humidityRatio,
-    enthalpy: enthalpyFromHumidityRatio(dryBulb, humidityRatio),
-    specificVolume: volume,
-    density: (1 + humidityRatio + freeWater) / volume,
-    pressure,
-    freeWater,
-  };
+  state.specificVolume = volume;
+  state.density = (1 + humidityRatio + freeWater) / volume;
   if (freeWater > 0) {
+    state.wetBulb = dryBulb;
+    state.dewPoint = dryBulb;
+    state.relativeHumidity = 1;
     // Between drops and ice only the given enthalpy says how much is frozen.
-    state.enthalpy = given.enthalpy ?? state.enthalpy + freeWater * condensedWaterEnthalpy(dryBulb);
+    state.enthalpy = given.enthalpy ?? enthalpy + freeWater * condensedWaterEnthalpy(dryBulb);
     return state;
   }
+  state.enthalpy = enthalpy;
   state.wetBulb = given.wetBulb ?? wetBulbFromHumidityRatio(dryBulb, humidityRatio, pressure, relations);
   state.dewPoint = given.dewPoint ?? Math.min(dewPointFromHumidityRatio(humidityRatio, pressure, relations), dryBulb);
   state.relativeHumidity =
     given.relativeHumidity ??
     Math.min(relativeHumidityFromHumidityRatio(dryBulb, humidityRatio, pressure, relations), 1);
   return state;
+}
+
+function emptyState(pressure: number): MoistAirState {
+  return {
+    dryBulb: 0,
+    wetBulb: 0,
+    dewPoint: 0,
+    relativeHumidity: 0,
+    humidityRatio: 0,
+    enthalpy: 0,
+    specificVolume: 0,
+    density: 0,
+    pressure,
+    freeWater: 0,
+  };
 }

@@ -45,17 +45,23 @@ export interface ResolvedAir {
  * @param given record, two properties: what is known of the air
  * @param pressure Pa, 50000…110000: absolute pressure
  * @param relations choice, enhanced or ideal: with or without the enhancement factor
- * @returns record: dry bulb, humidity ratio and free water
+ * @param air record, any: receives dry bulb, humidity ratio and free water
+ * @returns record: air
  * @outside throws
  * @throws RangeError with the reason
- * @example resolveAir({ dewPoint: 10, relativeHumidity: 0.5 }, 101325, "enhanced").dryBulb // 20.9 ± 0.2
+ * @example resolveAir({ dewPoint: 10, relativeHumidity: 0.5 }, 101325, "enhanced", { dryBulb: 0, humidityRatio: 0, freeWater: 0 }).dryBulb // 20.9 ± 0.2
  * @source ashrae-hof-2021-ch1 eq. 20 to 36
  */
-export function resolveAir(given: GivenAir, pressure: number, relations: AirRelations): ResolvedAir {
+export function resolveAir<Air extends ResolvedAir>(
+  given: GivenAir,
+  pressure: number,
+  relations: AirRelations,
+  air: Air,
+): Air {
   if (!(pressure >= LOWEST_AIR_PRESSURE && pressure <= HIGHEST_AIR_PRESSURE)) {
     throw impossible(`pressure ${pressure} Pa is outside ${LOWEST_AIR_PRESSURE}…${HIGHEST_AIR_PRESSURE} Pa`);
   }
-  const air: ResolvedAir = { dryBulb: 0, humidityRatio: 0, freeWater: 0 };
+  air.freeWater = 0;
   if (given.dryBulb !== undefined && given.wetBulb !== undefined && onlyBulbs(given)) {
     fromBulbs(given.dryBulb, given.wetBulb, pressure, relations, air);
     return air;

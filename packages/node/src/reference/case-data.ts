@@ -1,6 +1,7 @@
 /** What a JSON object holds before anyone has looked at it. */
 export type CaseData = Readonly<Record<string, unknown>>;
 
+/** Whether a value is an object, neither list nor null. */
 export function isCaseData(value: unknown): value is CaseData {
   return typeof value === "object" && value !== null && !Array.isArray(value);
 }
@@ -42,6 +43,7 @@ export function uncertaintyOf(data: CaseData, meta: CaseData, key: string, expec
   return null;
 }
 
+/** A text for a message, cut where it grows long. */
 export function shortened(text: string): string {
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 }

@@ -15,6 +15,7 @@ export interface Row {
   readonly reason?: string;
 }
 
+/** What stands in the place of a quantity that was not compared. */
 export const notRun = "not run";
 
 /** A figure that was compared. */
