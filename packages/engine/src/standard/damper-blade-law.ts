@@ -18,4 +18,5 @@ export const damperBladeLaws = {
   parallel: { a: -1.51, b: 0.0842, lowest: 15, highest: 65 },
 } as const satisfies Record<string, DamperBladeLaw>;
 
+/** How neighbouring blades turn: against one another, or the same way. */
 export type BladeAction = keyof typeof damperBladeLaws;

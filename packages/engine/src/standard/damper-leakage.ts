@@ -24,6 +24,7 @@ export const damperLeakageClasses = {
   "3": { leakage: 40 * perSquareFoot, source: "amca-511", certainty: "from memory" },
 } as const satisfies Record<string, DamperLeakageClass>;
 
+/** Name of a leakage class. */
 export type DamperLeakageClassName = keyof typeof damperLeakageClasses;
 
 /** The names, best first, for a field's choices. */

@@ -10,6 +10,7 @@ export interface FittingLoss {
   readonly certainty: "read" | "computed" | "from memory";
 }
 
+/** The openings that the sections use. */
 export const fittingLosses = {
   /** Opening that faces down, thin lip, and the turn from it into the cabinet, without the bird screen. */
   downFacingHood: { coefficient: 1.2, area: "opening", source: "from-memory", certainty: "from memory" },
