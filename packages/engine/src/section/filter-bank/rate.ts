@@ -1,4 +1,10 @@
-import { bypassFlow, filterLife, filterResistance } from "#component/filter-medium";
+import {
+  bypassFlow,
+  cleanResistanceAtRated,
+  dustResistanceAtRated,
+  filterLife,
+  filterResistance,
+} from "#component/filter-medium";
 import { peakToMeanAfterResistance } from "#component/fitting-loss";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
@@ -105,18 +111,30 @@ function flowThroughPanels(
   density: number,
   dryBulb: number,
 ): number {
-  if (design.crackArea === 0) return flow;
-  // Excess of the filters' resistance over the pressure that the remaining flow needs in the crack: rises with the flow
-  // through the panels. Regula falsi with the Illinois halving; the ends lie on both sides.
-  const excess = (through: number): number =>
-    bypassFlow(design.crackArea, filterLossAt(design, through / design.panelArea, loading, density, dryBulb), density) -
-    (flow - through);
-  let low = 0;
+  const { medium, prefilter, crackArea, panelArea } = design;
+  if (crackArea === 0) return flow;
+  const clean = cleanResistanceAtRated(medium, density, dryBulb);
+  const dust = dustResistanceAtRated(medium, loading, dryBulb);
+  const cleanBefore = prefilter === undefined ? 0 : cleanResistanceAtRated(prefilter, density, dryBulb);
+  const dustBefore = prefilter === undefined ? 0 : dustResistanceAtRated(prefilter, loading, dryBulb);
+  const { ratedVelocity, exponent } = medium;
+  const { ratedVelocity: ratedBefore, exponent: exponentBefore } = prefilter ?? medium;
+  // What the crack takes at the panels' resistance less what is left for it: rises with the flow through the panels.
+  const excess = (through: number): number => {
+    const velocity = through / panelArea;
+    const own = velocity / ratedVelocity;
+    const before = velocity / ratedBefore;
+    const resistance =
+      clean * own ** exponent + dust * own + cleanBefore * before ** exponentBefore + dustBefore * before;
+    return bypassFlow(crackArea, resistance, density) - (flow - through);
+  };
+  // The crack takes at most what it would at the resistance of the whole flow. Regula falsi with the Illinois halving.
   let high = flow;
-  let lowExcess = -flow;
   let highExcess = excess(flow);
+  let low = Math.max(0, flow - highExcess);
+  let lowExcess = excess(low);
   let through = flow;
-  for (let count = 0; count < 100 && highExcess > 0; count++) {
+  for (let count = 0; count < 100 && highExcess !== lowExcess; count++) {
     through = low - (lowExcess * (high - low)) / (highExcess - lowExcess);
     const now = excess(through);
     if (Math.abs(now) <= 1e-14 * flow) break;

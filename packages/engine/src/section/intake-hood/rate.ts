@@ -73,11 +73,14 @@ const hour = 3600;
 
 function takePrecipitation(design: IntakeHoodDesign, air: Air, flux: number, out: IntakeHoodRating): void {
   const isSnow = air.dryBulb < 0;
-  out.precipitationShare = !design.facesDown
-    ? 1
-    : isSnow
-      ? snowShareLifted(out.openingVelocity, out.density)
-      : rainShareLifted(out.openingVelocity, flux * hour, out.density);
+  out.precipitationShare =
+    flux === 0
+      ? 0
+      : !design.facesDown
+        ? 1
+        : isSnow
+          ? snowShareLifted(out.openingVelocity, out.density)
+          : rainShareLifted(out.openingVelocity, flux * hour, out.density);
   out.precipitation = flux * design.openingArea * out.precipitationShare;
   out.waterToAir = out.precipitation;
   out.waterEnthalpyToAir = out.precipitation * condensedWaterEnthalpy(air.dryBulb);
