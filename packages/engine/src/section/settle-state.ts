@@ -1,6 +1,5 @@
 import {
   DRY_AIR_SPECIFIC_HEAT,
-  enthalpyFromHumidityRatio,
   ICE_ENTHALPY_AT_ZERO,
   ICE_SPECIFIC_HEAT,
   LIQUID_SPECIFIC_HEAT,
@@ -84,9 +83,4 @@ function condense(air: Air, enthalpyFlow: number, humidityRatio: number, carried
     }
   }
   return drained;
-}
-
-/** W of enthalpy of `dryAirFlow` kg/s of air without free liquid. */
-export function vapourEnthalpyFlow(dryAirFlow: number, dryBulb: number, humidityRatio: number): number {
-  return dryAirFlow * enthalpyFromHumidityRatio(dryBulb, humidityRatio);
 }

@@ -9,10 +9,7 @@ export interface DamperBladeLaw {
   readonly highest: number;
 }
 
-/** Where the constants come from. */
-export const damperBladeLawSource = "ashrae-825-rp";
-
-/** Typical constants for dampers of airfoil and flat blades alike. */
+/** Typical constants for dampers of airfoil and flat blades alike; source: ashrae-825-rp. */
 export const damperBladeLaws = {
   opposed: { a: -1.51, b: 0.105, lowest: 15, highest: 55 },
   parallel: { a: -1.51, b: 0.0842, lowest: 15, highest: 65 },

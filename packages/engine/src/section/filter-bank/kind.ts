@@ -1,3 +1,4 @@
+import { testFinalResistance } from "#component/filter-medium";
 import { defineKind, type Note, type WorkingLine } from "../contract.ts";
 import { type FilterBankDesign, filterBankFields, prepareFilterBank } from "./design.ts";
 import { drawFilterBank } from "./picture.ts";
@@ -91,6 +92,14 @@ export const filterBank = defineKind({
   notes: (design, rating) => {
     const notes: Note[] = [];
     const { ratedVelocity, head } = design.medium;
+    const { efficiencyClass, cleanResistance, changeOutResistance } = design.medium;
+    if (efficiencyClass <= 16 && changeOutResistance < testFinalResistance(efficiencyClass, cleanResistance) - 1) {
+      notes.push({
+        what: "the filter is changed at less than the final resistance to which its class is tested",
+        weight: "information",
+        source: "ashrae-52-2",
+      });
+    }
     const ratio = rating.panelVelocity / ratedVelocity;
     if (ratio > 1.25) {
       const what = `the panels run at ${(100 * ratio).toFixed(0)} % of the velocity at which ${head.name} is rated`;
