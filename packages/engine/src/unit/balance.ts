@@ -6,6 +6,8 @@ import { fanRatingAt, mixingRatingAt, sectionWithRole, startOutdoors, walk } fro
 
 /** Share of the flow to which the mixing box is balanced. */
 const flowTolerance = 1e-12;
+/** Pa of imbalance above which an actuated damper is at its end stop. */
+const endStopTolerance = 1e-6;
 /** Fastest wheel that the search for a speed considers, rev/s. */
 const fastestWheel = 150;
 
@@ -29,19 +31,16 @@ export function walkToMixingBox(unit: Unit, rating: UnitRating, total: number, w
     return mixingRatingAt(rating, index).returnImbalance;
   };
   const guess = rating.walks > 0 ? operation.returnDryAirFlow : (1 - wanted) * total;
-  if (isGivenShare(unit, index, rating)) {
-    imbalanceAt((1 - wanted) * total);
+  const box = unit.sections[index]!.design as { readonly control?: string; readonly hasReturn?: boolean };
+  if (box.hasReturn === false) {
+    imbalanceAt(0);
     return index + 1;
   }
+  // An actuated pair holds the share by its angles; only where a damper is at its end stop an imbalance remains.
+  const isDriven = box.control === "actuated" && condition.flow.mode !== "fan stopped";
+  if (isDriven && Math.abs(imbalanceAt((1 - wanted) * total)) <= endStopTolerance) return index + 1;
   balanceReturn(imbalanceAt, guess, total, condition.externalStatic.designDryAirFlow);
   return index + 1;
-}
-
-/** An actuated box, or one without return opening, takes the share as it is told. */
-function isGivenShare(unit: Unit, index: number, rating: UnitRating): boolean {
-  const design = unit.sections[index]!.design as { control?: string; hasReturn?: boolean };
-  if (design.hasReturn === false) return true;
-  return design.control === "actuated" && rating.condition.flow.mode !== "fan stopped";
 }
 
 /**

@@ -77,15 +77,6 @@ function moistureShortfalls(rating: UnitRating): readonly Shortfall[] {
 function flowShortfalls(rating: UnitRating): readonly Shortfall[] {
   const { condition, supply } = rating;
   const found: Shortfall[] = [];
-  const share = condition.returnAir.outsideAirShare;
-  if (rating.outsideAirShare < share - shareGrace) {
-    found.push({
-      what: "less outside air than wanted",
-      quantity: "share",
-      wanted: share,
-      got: rating.outsideAirShare,
-    });
-  }
   if (condition.flow.mode === "speed held") {
     const wanted = condition.externalStatic.designDryAirFlow;
     if (supply.dryAirFlow < wanted * (1 - shareGrace)) {
