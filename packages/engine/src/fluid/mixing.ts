@@ -50,16 +50,15 @@ export function airStream(dryAirFlow: number, dryBulb: number, humidityRatio: nu
 export function settle(enthalpy: number, totalWater: number, pressure: number, out: AirStream): AirStream {
   out.enthalpy = enthalpy;
   const clear = dryBulbFromEnthalpy(enthalpy, totalWater);
-  if (clear >= -100 && totalWater <= saturationHumidityRatio(clear, pressure)) {
-    out.dryBulb = clear;
-    out.humidityRatio = totalWater;
-    out.freeWater = 0;
-    return out;
-  }
   // The wet-bulb equation of supersaturated air is the energy balance of its fog.
-  out.dryBulb = wetBulbFromEnthalpy(enthalpy, totalWater, pressure);
-  out.humidityRatio = Math.min(saturationHumidityRatio(out.dryBulb, pressure), totalWater);
-  out.freeWater = totalWater - out.humidityRatio;
+  const holds = clear >= -100 && totalWater <= saturationHumidityRatio(clear, pressure);
+  const temperature = holds ? clear : wetBulbFromEnthalpy(enthalpy, totalWater, pressure);
+  const most = saturationHumidityRatio(temperature, pressure);
+  // Air a trace too moist for ice at 0 °C is not so for water: between the two it stays clear.
+  const isClear = totalWater <= most;
+  out.dryBulb = isClear ? clear : temperature;
+  out.humidityRatio = isClear ? totalWater : most;
+  out.freeWater = isClear ? 0 : totalWater - most;
   return out;
 }
 

@@ -150,8 +150,14 @@ function fromTotalWater(water: number, given: GivenAir, p: number, relations: Ai
   else if (given.enthalpy !== undefined) {
     const clear = dryBulbFromEnthalpy(given.enthalpy, water);
     const holds = clear >= COLDEST_AIR && clear <= HOTTEST_AIR && water <= saturationHumidityRatio(clear, p, relations);
-    air.dryBulb = holds ? clear : wetBulbFromEnthalpy(given.enthalpy, water, p, relations);
-    checkDryBulb(air.dryBulb, "that makes the dry bulb");
+    const temperature = holds ? clear : wetBulbFromEnthalpy(given.enthalpy, water, p, relations);
+    checkDryBulb(temperature, "that makes the dry bulb");
+    // Air a trace too moist for ice at 0 °C is not so for water: between the two it stays clear.
+    air.dryBulb = water <= saturationHumidityRatio(temperature, p, relations) ? clear : temperature;
+    if (air.dryBulb === clear) {
+      air.humidityRatio = water;
+      return;
+    }
   } else throw impossible("total water is taken with dry bulb or enthalpy only");
   air.humidityRatio = Math.min(water, saturationHumidityRatio(air.dryBulb, p, relations));
   air.freeWater = water - air.humidityRatio;

@@ -178,5 +178,5 @@ function bulb(h: number, W: number, pressure: number, relations: AirRelations): 
     true,
     relations,
   );
-  return t > -1e-12 ? 0 : t;
+  return t >= -Number.EPSILON ? 0 : t;
 }
