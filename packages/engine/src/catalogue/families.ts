@@ -3,6 +3,7 @@ import { damperFamily } from "#component/damper";
 import type { RecordHead } from "#component/family";
 import { fanWheelFamily } from "#component/fan-wheel";
 import { filterMediumFamily } from "#component/filter-medium";
+import { finnedSurfaceFamily } from "#component/finned-surface/family";
 import { louverFamily } from "#component/louver";
 import { moistureEliminatorFamily } from "#component/moisture-eliminator";
 import { motorFamily } from "#component/motor";
@@ -24,6 +25,7 @@ export interface AnyFamily {
 export const componentFamilies: readonly AnyFamily[] = [
   damperFamily,
   filterMediumFamily,
+  finnedSurfaceFamily,
   louverFamily,
   moistureEliminatorFamily,
   steamDispersionFamily,

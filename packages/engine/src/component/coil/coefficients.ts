@@ -29,8 +29,9 @@ export function setAirSide(coil: Coil, inlet: CoilInlet, c: Coefficients): void 
   const massFlux = (inlet.dryAirFlow * (1 + inlet.humidityRatio)) / bank.freeFlowArea;
   c.airReynolds = (massFlux * bank.collarDiameter) / airViscosity(middle);
   const prandtl = airPrandtl(middle);
-  const stanton = dryColburn(surface, bank, c.airReynolds) / Math.cbrt(prandtl * prandtl);
-  c.airCoefficient = (stanton * c.airCapacity) / bank.freeFlowArea;
+  const { given } = coil;
+  const stanton = given !== undefined ? 0 : dryColburn(surface, bank, c.airReynolds) / Math.cbrt(prandtl * prandtl);
+  c.airCoefficient = given?.air ?? (stanton * c.airCapacity) / bank.freeFlowArea;
   c.wetFactor = inlet.liquidTemperature < inlet.dryBulb ? wetHeatFactorOf(surface, bank, c.airReynolds) : 1;
   c.finEfficiency = finEfficiency(c.airCoefficient, coil.finConductivity, coil.finThickness, bank.finLength);
   c.surfaceEfficiency = surfaceEfficiency(bank.finArea / bank.outsideArea, c.finEfficiency);
@@ -76,6 +77,7 @@ export function setLiquidSide(coil: Coil, inlet: CoilInlet, leaving: number, c: 
  * @source gnielinski-2013
  */
 export function tubeCoefficient(coil: Coil, liquid: Liquid, massFlow: number, temperature: number): number {
+  if (coil.given !== undefined) return coil.given.tube;
   const diameter = coil.bank.tubeInsideDiameter;
   const viscosity = liquidViscosity(liquid, temperature);
   const conductivity = liquidConductivity(liquid, temperature);

@@ -51,6 +51,8 @@ export interface Coil extends CoilMake {
   readonly bore: number;
   /** m³, of liquid in tubes and return bends. */
   readonly tubeVolume: number;
+  /** Coefficients known from a test, W/m²K, instead of those of the correlations. */
+  readonly given?: { readonly air: number; readonly tube: number };
 }
 
 /**

@@ -1,5 +1,7 @@
 import { liquidDensity, liquidViscosity } from "#fluid/liquid";
-import { dryBulbFromEnthalpy, enthalpyFromHumidityRatio } from "#fluid/moist-air";
+import { settle } from "#fluid/mixing";
+import { condensedWaterEnthalpy, dryBulbFromEnthalpy, enthalpyFromHumidityRatio } from "#fluid/moist-air";
+import { saturationHumidityRatio } from "#fluid/saturation";
 import { tubeCoefficient } from "./coefficients.ts";
 import type { Coil } from "./coil.ts";
 import type { CoilInlet, CoilPerformance, CoilWork } from "./performance.ts";
@@ -28,6 +30,7 @@ export function gatherPerformance(coil: Coil, inlet: CoilInlet, work: CoilWork, 
   const entering = enthalpyFromHumidityRatio(inlet.dryBulb, inlet.humidityRatio);
   const leaving = entering - (c.heat + c.condensateEnthalpy) / inlet.dryAirFlow;
   out.leavingDryBulb = dryBulbFromEnthalpy(leaving, out.leavingHumidityRatio);
+  if (c.condensate > 0) drainFog(inlet, leaving, work, out);
   out.leavingLiquid = inlet.liquidTemperature + c.heat / c.liquidCapacity;
   out.airReynolds = c.airReynolds;
   out.airCoefficient = c.airCoefficient;
@@ -40,6 +43,22 @@ export function gatherPerformance(coil: Coil, inlet: CoilInlet, work: CoilWork, 
   out.tubeVelocity = massFlux / liquidDensity(inlet.liquid, mean);
   out.tubeReynolds = (massFlux * coil.bank.tubeInsideDiameter) / liquidViscosity(inlet.liquid, mean);
   gatherWalls(coil, inlet, work, out);
+}
+
+/**
+ * Air that was near saturation and met a much colder surface would leave as fog: the straight line to the surface passes
+ * above the saturation curve. The fins catch it; it drains with the condensate and its heat stays in the air.
+ */
+function drainFog(inlet: CoilInlet, enthalpy: number, work: CoilWork, out: CoilPerformance): void {
+  const { pressure, dryAirFlow } = inlet;
+  if (out.leavingHumidityRatio <= saturationHumidityRatio(out.leavingDryBulb, pressure)) return;
+  const { fog } = work;
+  settle(enthalpy, out.leavingHumidityRatio, pressure, fog);
+  out.leavingDryBulb = fog.dryBulb;
+  out.leavingHumidityRatio = fog.humidityRatio;
+  out.condensate += fog.freeWater * dryAirFlow;
+  out.condensateEnthalpy += fog.freeWater * dryAirFlow * condensedWaterEnthalpy(fog.dryBulb);
+  out.sensibleHeat = dryAirFlow * work.c.specificHeat * (inlet.dryBulb - fog.dryBulb);
 }
 
 /** Coldest wall and surface, the wet share, and what is left of the cold filament behind the rows. */

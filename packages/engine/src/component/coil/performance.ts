@@ -1,4 +1,5 @@
 import type { Liquid } from "#fluid/liquid";
+import { type AirStream, airStream } from "#fluid/mixing";
 
 /** What enters a coil. Owned by the caller, changed in place from one solution to the next. */
 export interface CoilInlet {
@@ -111,6 +112,8 @@ export interface CoilWork {
   readonly elementSensitivity: Float64Array;
   /** Coefficients that hold for one solution. */
   readonly c: Coefficients;
+  /** Air that leaves as fog, before the fog is drained. */
+  readonly fog: AirStream;
   /** Result of the element in hand. */
   readonly element: ElementState;
   /** Levels and elements of the coil solved last; a start from there is taken only for the same. */
@@ -200,6 +203,7 @@ export function createCoilWork(slots = mostElements): CoilWork {
       wetRows: 0,
       wetEfficiency: 0,
     },
+    fog: airStream(0, 0, 0),
     element: {
       dryBulb: 0,
       humidityRatio: 0,

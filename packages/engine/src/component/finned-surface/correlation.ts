@@ -1,6 +1,7 @@
 import type { FinnedBank } from "./finned-bank.ts";
 import { wangLouverColburn, wangLouverFriction, wangWavyColburn, wangWavyFriction } from "./formed-fin.ts";
 import {
+  circularFinColburn,
   elmahdyMitalasColburn,
   grayWebbColburn,
   mcQuistonColburn,
@@ -99,6 +100,19 @@ export const airSideCorrelations: readonly AirSideCorrelation[] = [
       collar(0.015, 0.017),
       pitch(0.0018, 0.0032),
       across(0.031, 0.0382),
+    ],
+  },
+  {
+    name: "circular fins 1984",
+    pattern: "plain",
+    source: "nbsir-84-2996",
+    colburn: circularFinColburn,
+    limits: [
+      reynolds(1000, 30_000),
+      rows(1, 4),
+      collar(0.0125, 0.05),
+      pitch(0.002, 0.0064),
+      of("finned over bare area", (bank) => bank.outsideArea / bank.bareArea)(5, 30),
     ],
   },
   {

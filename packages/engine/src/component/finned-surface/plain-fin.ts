@@ -93,6 +93,22 @@ export function mcQuistonColburn(bank: FinnedBank, reynolds: number): number {
 }
 
 /**
+ * Colburn factor of banks of tubes with circular fins, as the research routine for steam coils takes it: falls with the
+ * finned over the bare area.
+ *
+ * @param bank record: the finned bank
+ * @param reynolds number, 1000…30000: with the collar diameter and the narrowest passage
+ * @returns factor: Colburn j
+ * @outside answers by extrapolation; see `distanceFromRange`
+ * @example circularFinColburn({ rows: 1, outsideArea: 36.6, bareArea: 1 }, 8867.8) // 0.002570 ± 1e-5
+ * @source nbsir-84-2996 steam coil routine, Nu = C Re^0.625 (A/A_bare)^−0.375 Pr^(1/3), C 0.30 in line, 0.45 staggered
+ */
+export function circularFinColburn(bank: FinnedBank, reynolds: number): number {
+  const lead = bank.staggered && bank.rows > 1 ? 0.45 : 0.3;
+  return lead * (reynolds * (bank.outsideArea / bank.bareArea)) ** -0.375;
+}
+
+/**
  * Colburn factor of plain fins by Elmahdy and Mitalas. Fitted to coils of 5/8-in. tubes on 1.5 × 1.3 in. with 8–14 fins
  * per inch, of four rows and more: among them the very coils of the measured cases.
  *

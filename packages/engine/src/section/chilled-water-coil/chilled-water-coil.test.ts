@@ -1,0 +1,158 @@
+import { describe, expect, it } from "vitest";
+import { relativeHumidityFromHumidityRatio } from "#fluid/moist-air";
+import { humidityRatioFromWetBulb } from "#fluid/wet-bulb";
+import { standardAirDensity } from "#quantity/standard-air";
+import { rateAndCheck } from "../balance.test-data.ts";
+import type { Frame } from "../contract.ts";
+import { sampleAir, sampleCondition, sampleFrame, sampleOperation } from "../sample.test-data.ts";
+import { valuesOfText } from "../shipped.test-data.ts";
+import { chilledWaterCoilFields, prepareChilledWaterCoil } from "./design.ts";
+import { chilledWaterCoil } from "./kind.ts";
+
+const celsius = (fahrenheit: number) => (fahrenheit - 32) / 1.8;
+
+function design(text = "{}", frame: Frame = sampleFrame) {
+  return prepareChilledWaterCoil(valuesOfText(chilledWaterCoilFields, text), frame);
+}
+
+const chilledWater = {
+  liquid: { substance: "water", massFraction: 0 } as const,
+  supplyTemperature: celsius(44),
+  temperatureChange: 12 / 1.8,
+  massFlow: undefined,
+  valveFails: "closed" as const,
+  pumpRunsWhenStopped: false,
+};
+
+const utilities = { steam: undefined, chilledWater, heatingWater: undefined };
+
+describe("chilled-water coil at the trade's yardstick", () => {
+  // A fact of the trade, common practice, no source: eight rows of 5/8-in. copper tubes with 12 plain fins per inch take
+  // 98/82 °F outside air to about 53 °F on 44 °F water with 12 °F rise at about 4.5 ft/s. ±2 °F is the spread of practice.
+  const outdoors = { dryBulb: celsius(98), humidityRatio: humidityRatioFromWetBulb(celsius(98), celsius(82), 101_325) };
+  const condition = sampleCondition({ utilities, outdoor: { ...outdoors, windSpeed: 0, rain: 0 } });
+
+  it.each([400, 425, 450])("takes 98/82 °F air at %i fpm to 53 ± 2 °F without any multiplier", (fpm) => {
+    // Tubes of 1.22 m make the velocity about 4.5 ft/s at that rise; the cabinet is as wide as that takes.
+    const coil = design("finned length: 48 in\nfinned height: 36 in", { width: 1.5, height: 1.2, hand: "right" });
+    const dryAirFlow = (fpm * 0.00508 * coil.block.faceArea * standardAirDensity) / (1 + outdoors.humidityRatio);
+    const at = { condition, operation: sampleOperation({ coolingLeaving: -20 }) };
+    const out = rateAndCheck(chilledWaterCoil, coil, sampleAir(condition, dryAirFlow), at);
+    const leaving = out.leavingDryBulb * 1.8 + 32;
+    expect(Math.abs(leaving - 53)).toBeLessThan(2);
+    expect(out.liquidLeaving * 1.8 + 32).toBeCloseTo(56, 3);
+    expect(out.tubeVelocity / 0.3048).toBeGreaterThan(4);
+    expect(out.tubeVelocity / 0.3048).toBeLessThan(5);
+    expect(out.wetLoss).toBeGreaterThan(out.dryLoss);
+  });
+
+  it("throttles to its set point, and the leaving air is close to saturation but not beyond", () => {
+    const coil = design();
+    const at = { condition, operation: sampleOperation({ coolingLeaving: celsius(55) }) };
+    const out = rateAndCheck(chilledWaterCoil, coil, sampleAir(condition, 9), at);
+    expect(out.leavingDryBulb).toBeCloseTo(celsius(55), 4);
+    expect(out.flowShare).toBeLessThan(1);
+    expect(out.flowShare).toBeGreaterThan(0.3);
+    expect(chilledWaterCoil.shortfalls?.(coil, out, at)).toEqual([]);
+    const humidity = relativeHumidityFromHumidityRatio(out.leavingDryBulb, out.leaving.humidityRatio, 101_325);
+    expect(humidity).toBeGreaterThan(0.9);
+    expect(humidity).toBeLessThanOrEqual(1 + 1e-9);
+  });
+
+  it("says by how much a set point is missed", () => {
+    const coil = design("rows: 3");
+    const at = { condition, operation: sampleOperation({ coolingLeaving: celsius(52) }) };
+    const out = rateAndCheck(chilledWaterCoil, coil, sampleAir(condition, 9), at);
+    const [shortfall] = chilledWaterCoil.shortfalls?.(coil, out, at) ?? [];
+    expect(shortfall?.got).toBe(out.leavingDryBulb);
+    expect(out.leavingDryBulb).toBeGreaterThan(celsius(53));
+    expect(out.flowShare).toBe(1);
+  });
+});
+
+describe("chilled-water coil in other states", () => {
+  it("costs pressure alone when no cooling is wanted, and its tubes are as cold as the coldest air", () => {
+    const condition = sampleCondition({ utilities });
+    const at = { condition, operation: sampleOperation({ coolingLeaving: undefined }) };
+    const air = sampleAir(condition, 8, { dryBulb: 3, coldestFilament: -8, humidityRatio: 0.002 });
+    const out = rateAndCheck(chilledWaterCoil, design(), air, at);
+    expect(out.capacity).toBe(0);
+    expect(out.leaving.dryBulb).toBeCloseTo(3, 12);
+    expect(out.coldestTubeWall).toBe(-8);
+    expect(out.totalPressureLoss).toBe(out.dryLoss);
+    expect(chilledWaterCoil.notes?.(design(), out, at).some((note) => /freeze/.test(note.what))).toBe(true);
+  });
+
+  it("drains fog that meets its wet fins", () => {
+    const condition = sampleCondition({ utilities });
+    const at = { condition, operation: sampleOperation({ coolingLeaving: 11 }) };
+    const air = sampleAir(condition, 8, { dryBulb: 24, coldestFilament: 24, humidityRatio: 0.0188, freeLiquid: 0.004 });
+    const out = rateAndCheck(chilledWaterCoil, design(), air, at);
+    expect(out.leaving.freeLiquid).toBe(0);
+    expect(out.condensate).toBeGreaterThan(0.004);
+  });
+
+  it.each([0.05, 1, 4, 9.8, 15])("keeps its balances at %f kg/s of air, running and stopped", (flow) => {
+    for (const fansRunning of [true, false]) {
+      for (const coolingLeaving of [undefined, 11.7]) {
+        for (const valveFails of ["open", "closed"] as const) {
+          const water = { ...chilledWater, valveFails, pumpRunsWhenStopped: true };
+          const condition = sampleCondition({ utilities: { ...utilities, chilledWater: water } });
+          const at = { condition, operation: sampleOperation({ fansRunning, coolingLeaving }) };
+          rateAndCheck(
+            chilledWaterCoil,
+            design("stacked: 2\nrows: 6\nfins: 10 per in"),
+            sampleAir(condition, flow),
+            at,
+          );
+        }
+      }
+    }
+  });
+
+  it("shares air and water evenly between stacked coils: half the height twice is the same machine", () => {
+    const condition = sampleCondition({
+      utilities: { ...utilities, chilledWater: { ...chilledWater, massFlow: 12, temperatureChange: undefined } },
+    });
+    const at = { condition, operation: sampleOperation({ coolingLeaving: -20 }) };
+    const one = design("finned height: 1.8288 m\nfinned length: 2 m");
+    const two = design("stacked: 2\nfinned height: 0.9144 m\nfinned length: 2 m", { ...sampleFrame, height: 2.4 });
+    expect(two.block.faceArea).toBeCloseTo(one.block.faceArea, 10);
+    const air = sampleAir(condition, 9);
+    const a = rateAndCheck(chilledWaterCoil, one, air, at);
+    const b = rateAndCheck(chilledWaterCoil, two, air, at);
+    expect(b.capacity / a.capacity).toBeCloseTo(1, 9);
+    expect(b.dryLoss / a.dryLoss).toBeCloseTo(1, 9);
+  });
+});
+
+describe("a chilled-water coil that cannot be built", () => {
+  it.each([
+    ["circuits: 7", /7 circuits do not divide/],
+    ["finned height: 8 ft", /does not fit/],
+    ["finned length: 9 ft", /longer than the cabinet/],
+    ["length: 6 in", /deeper than the section/],
+  ])("%s says what is wrong", (text, words) => {
+    expect(() => design(text)).toThrow(words);
+  });
+
+  it("says that a low cabinet does not take six coils", () => {
+    expect(() => design("stacked: 6", { ...sampleFrame, height: 0.5 })).toThrow(/too low/);
+  });
+});
+
+describe("picture of a chilled-water coil", () => {
+  it("draws to scale, inside the section but for pan and drain, each item with a key of its own", () => {
+    const coil = design("stacked: 2\nrows: 8");
+    const items = chilledWaterCoil.picture(coil, sampleFrame, "cooling coil");
+    expect(new Set(items.map((item) => item.key)).size).toBe(items.length);
+    const casings = items.filter((item) => item.reference.part === "casing");
+    expect(casings).toHaveLength(2);
+    const tube = items.find((item) => item.shape === "circle" && item.reference.part === "tubes");
+    expect(tube?.shape === "circle" && tube.radius).toBeCloseTo(7.94, 1);
+    for (const item of items) {
+      const heights = item.shape === "line" ? item.points.filter((_, i) => i % 2 === 1) : [item.y];
+      for (const y of heights) expect(y).toBeLessThanOrEqual(sampleFrame.height * 1000 + 1);
+    }
+  });
+});

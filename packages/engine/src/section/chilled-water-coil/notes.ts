@@ -1,0 +1,83 @@
+import { liquidCoilNotes } from "../coil-notes.ts";
+import type { Note, SectionCondition, Shortfall } from "../contract.ts";
+import type { ChilledWaterCoilDesign } from "./design.ts";
+import type { ChilledWaterCoilRating } from "./rate.ts";
+
+/** K by which a set point counts as held. */
+const held = 0.02;
+
+/** The leaving dry bulb that the coil does not reach. */
+export function coolingShortfalls(
+  _: ChilledWaterCoilDesign,
+  rating: ChilledWaterCoilRating,
+  at: SectionCondition,
+): readonly Shortfall[] {
+  const wanted = at.operation.coolingLeaving;
+  if (wanted === undefined || rating.leavingDryBulb <= wanted + held) return [];
+  return [{ what: "dry bulb behind the cooling coil", quantity: "temperature", wanted, got: rating.leavingDryBulb }];
+}
+
+/** What a practitioner should see about a chilled-water coil's rating. */
+export function coolingNotes(
+  design: ChilledWaterCoilDesign,
+  rating: ChilledWaterCoilRating,
+  at: SectionCondition,
+): readonly Note[] {
+  const supply = at.condition.utilities.chilledWater;
+  const notes = liquidCoilNotes(design.block, supply, rating);
+  if (rating.condensate > 0 && rating.carryOverShare > 1) {
+    notes.push({
+      what: `water is thrown: the flow peaks at ${Math.round(100 * rating.carryOverShare)} % of the velocity at which this coil sheds drops`,
+      weight: "caution",
+      source: "coil-guide-carry-over",
+    });
+  }
+  if (rating.wetShare > 0 && rating.liquidEntering < 0) {
+    notes.push({
+      what: "the surface lies below 0 °C: frost grows, which this rating does not count",
+      weight: "caution",
+    });
+  }
+  if (rating.freezeMargin < 2 && rating.entering.coldestFilament < 2) {
+    notes.push({
+      what: "tubes can freeze: drain them, run the pump or use glycol while such air can reach the coil",
+      weight: "caution",
+    });
+  }
+  if (rating.fullFlowBasis === "highest velocity") {
+    notes.push({
+      what: "the rise asked for is not reached at this load or needs more than 2.4 m/s in the tubes: the flow of 2.4 m/s is taken as full",
+      weight: "information",
+    });
+  }
+  if (design.block.stacked > 1 && !design.intermediatePans) {
+    notes.push({
+      what: "water of the upper coils runs over the lower ones: there is no intermediate pan",
+      weight: "caution",
+    });
+  }
+  if (!insideTestedRanges(rating)) {
+    notes.push({
+      what: "outside the ranges in which coils are customarily certified (air 65–100 °F dry bulb, 60–85 °F wet bulb, 200–800 fpm; water 35–65 °F, 1–8 ft/s)",
+      weight: "information",
+      source: "from-memory",
+    });
+  }
+  return notes;
+}
+
+/** Customary ranges of certified cooling ratings, SI. */
+function insideTestedRanges(rating: ChilledWaterCoilRating): boolean {
+  if (rating.liquidMassFlow === 0) return true;
+  const { dryBulb } = rating.entering;
+  return (
+    dryBulb > 18.3 &&
+    dryBulb < 37.8 &&
+    rating.faceVelocity > 1.0 &&
+    rating.faceVelocity < 4.07 &&
+    rating.liquidEntering > 1.6 &&
+    rating.liquidEntering < 18.4 &&
+    rating.tubeVelocity > 0.3 &&
+    rating.tubeVelocity < 2.44
+  );
+}

@@ -1,0 +1,152 @@
+import type { LiquidSupply } from "#duty/condition";
+import { dewPointFromHumidityRatio } from "#fluid/dew-point";
+import { wetBulbFromHumidityRatio } from "#fluid/wet-bulb";
+import type { Air } from "../air.ts";
+import { createSectionRating } from "../base-rating.ts";
+import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil-liquid.ts";
+import { setCoilPressure, setInletAir, setLeavingAir } from "../coil-state.ts";
+import {
+  type CoilRoom,
+  createCoilRoom,
+  type FullFlowBasis,
+  fullFlowOf,
+  solveAtFlow,
+  throttledShare,
+} from "../coil-valve.ts";
+import type { SectionCondition } from "../contract.ts";
+import { absolutePressure, beginRating } from "../station.ts";
+import type { ChilledWaterCoilDesign } from "./design.ts";
+
+/** A chilled-water coil at a condition. */
+export interface ChilledWaterCoilRating extends LiquidCoilFigures {
+  /** W: of the dry-bulb change, and what remains of the total. */
+  sensibleCapacity: number;
+  latentCapacity: number;
+  /** kg/s of condensate drained, of all coils; kg/s per metre of pan length and coil for the film at its foot. */
+  condensate: number;
+  filmLoading: number;
+  leavingWetBulb: number;
+  leavingDewPoint: number;
+  wetShare: number;
+  wetFactor: number;
+  wetSurfaceEfficiency: number;
+  /** m/s at which water is thrown; flow peak over it. */
+  carryOverVelocity: number;
+  carryOverShare: number;
+  fullFlowBasis: FullFlowBasis | "no water";
+  /** °C wanted behind the coil; what enters when no cooling is wanted. */
+  wantedLeaving: number;
+}
+
+const rooms = new WeakMap<ChilledWaterCoilRating, CoilRoom>();
+
+/** A record to be filled. */
+export function createChilledWaterCoilRating(): ChilledWaterCoilRating {
+  return {
+    ...createSectionRating(),
+    ...noLiquidCoilFigures,
+    sensibleCapacity: 0,
+    latentCapacity: 0,
+    condensate: 0,
+    filmLoading: 0,
+    leavingWetBulb: 0,
+    leavingDewPoint: 0,
+    wetShare: 0,
+    wetFactor: 1,
+    wetSurfaceEfficiency: 1,
+    carryOverVelocity: 0,
+    carryOverShare: 0,
+    fullFlowBasis: "no water",
+    wantedLeaving: 0,
+  };
+}
+
+function roomOf(out: ChilledWaterCoilRating): CoilRoom {
+  const room = rooms.get(out) ?? createCoilRoom();
+  rooms.set(out, room);
+  // Every rating starts from nothing, so that it does not depend on what was rated before.
+  room.work.levels = 0;
+  return room;
+}
+
+/** Rates the coil: its valve throttles to the leaving dry bulb wanted, or stands as the condition says. */
+export function rateChilledWaterCoil(
+  design: ChilledWaterCoilDesign,
+  air: Air,
+  at: SectionCondition,
+  out: ChilledWaterCoilRating,
+): void {
+  beginRating(air, out);
+  const { block } = design;
+  const room = roomOf(out);
+  const { inlet, performance } = room;
+  const supply = at.condition.utilities.chilledWater;
+  setInletAir(block, air, inlet);
+  out.wantedLeaving = at.operation.coolingLeaving ?? air.dryBulb;
+  out.fullFlowBasis = "no water";
+  let full = 0;
+  if (supply === undefined) {
+    inlet.liquidTemperature = air.dryBulb;
+    solveAtFlow(block, 0, room);
+  } else {
+    inlet.liquid = supply.liquid;
+    inlet.liquidTemperature = supply.supplyTemperature;
+    full = runWater(design, supply, at, room, out);
+  }
+  setLiquidFigures(
+    block,
+    inlet.liquid,
+    inlet.liquidTemperature,
+    inlet.liquidFlow,
+    full,
+    design.connection,
+    performance,
+    out,
+  );
+  setLeavingAir(block, performance, out);
+  setCoilPressure(block, performance.wetShare, out);
+  setCoolingFigures(design, room, out);
+}
+
+/** Finds the flow of one coil and solves it there; returns the flow with the valve open. */
+function runWater(
+  design: ChilledWaterCoilDesign,
+  supply: LiquidSupply,
+  at: SectionCondition,
+  room: CoilRoom,
+  out: ChilledWaterCoilRating,
+): number {
+  const { block } = design;
+  const wanted = at.operation.coolingLeaving;
+  const standsOpen = !at.operation.fansRunning && supply.valveFails === "open" && supply.pumpRunsWhenStopped;
+  const asks = at.operation.fansRunning && wanted !== undefined && wanted < room.inlet.dryBulb;
+  if (!(asks || standsOpen) || !(supply.supplyTemperature < room.inlet.dryBulb || standsOpen)) {
+    solveAtFlow(block, 0, room);
+    out.fullFlowBasis = design.fullFlow === undefined && supply.massFlow === undefined ? "temperature change" : "given";
+    return 0;
+  }
+  const { flow, basis } = fullFlowOf(block, supply, design.fullFlow, room);
+  out.fullFlowBasis = basis;
+  if (standsOpen) solveAtFlow(block, flow, room);
+  else throttledShare(block, flow, wanted!, room);
+  return flow;
+}
+
+function setCoolingFigures(design: ChilledWaterCoilDesign, room: CoilRoom, out: ChilledWaterCoilRating): void {
+  const { performance } = room;
+  const { block } = design;
+  const { leaving } = out;
+  const pressure = absolutePressure(leaving);
+  out.sensibleCapacity = performance.sensibleHeat * block.stacked;
+  out.latentCapacity = performance.heat * block.stacked - out.sensibleCapacity;
+  out.condensate = Math.max(0, -out.waterToAir);
+  out.filmLoading = out.condensate / (block.stacked * block.coil.bank.finnedLength);
+  out.leavingDryBulb = leaving.dryBulb;
+  out.leavingWetBulb = wetBulbFromHumidityRatio(leaving.dryBulb, leaving.humidityRatio, pressure);
+  out.leavingDewPoint = dewPointFromHumidityRatio(leaving.humidityRatio, pressure);
+  out.wetShare = performance.wetShare;
+  out.wetFactor = performance.wetFactor;
+  out.wetSurfaceEfficiency = performance.wetSurfaceEfficiency;
+  out.carryOverVelocity = design.carryOverVelocity;
+  out.carryOverShare = out.peakFaceVelocity / design.carryOverVelocity;
+}

@@ -1,0 +1,98 @@
+import { liquidPressureDrop } from "#component/coil/liquid-pressure";
+import type { CoilPerformance } from "#component/coil/performance";
+import { surfaceDistance } from "#component/finned-surface/family";
+import { type Liquid, liquidDensity, liquidFreezePoint } from "#fluid/liquid";
+import type { CoilBlock } from "./coil-block.ts";
+import { type CoilAirFigures, noCoilAirFigures } from "./coil-state.ts";
+import { equalPercentageStroke } from "./coil-valve.ts";
+
+/** What every coil with liquid in its tubes reports. Flows are of all coils of the section together. */
+export interface LiquidCoilFigures extends CoilAirFigures {
+  /** W between air and liquid, without sign. */
+  capacity: number;
+  /** kg/s and m³/s. */
+  liquidMassFlow: number;
+  liquidVolumeFlow: number;
+  /** kg/s with the valve open, share of it that flows, stroke of an equal-percentage valve at that share. */
+  fullMassFlow: number;
+  flowShare: number;
+  valveStroke: number;
+  liquidEntering: number;
+  liquidLeaving: number;
+  tubeVelocity: number;
+  tubeReynolds: number;
+  tubeCoefficient: number;
+  liquidPressureDrop: number;
+  airReynolds: number;
+  airCoefficient: number;
+  finEfficiency: number;
+  surfaceEfficiency: number;
+  /** How far the surface's correlation is used outside its range, 0 inside. */
+  rangeDistance: number;
+  leavingDryBulb: number;
+  /** °C: coldest inside tube wall, freezing point of the liquid, and what lies between. */
+  coldestTubeWall: number;
+  freezePoint: number;
+  freezeMargin: number;
+}
+
+/** Zeros for `LiquidCoilFigures`, to be spread. */
+export const noLiquidCoilFigures = {
+  ...noCoilAirFigures,
+  capacity: 0,
+  liquidMassFlow: 0,
+  liquidVolumeFlow: 0,
+  fullMassFlow: 0,
+  flowShare: 0,
+  valveStroke: 0,
+  liquidEntering: 0,
+  liquidLeaving: 0,
+  tubeVelocity: 0,
+  tubeReynolds: 0,
+  tubeCoefficient: 0,
+  liquidPressureDrop: 0,
+  airReynolds: 0,
+  airCoefficient: 0,
+  finEfficiency: 1,
+  surfaceEfficiency: 1,
+  rangeDistance: 0,
+  leavingDryBulb: 0,
+  coldestTubeWall: 0,
+  freezePoint: 0,
+  freezeMargin: 0,
+} as const;
+
+/** Writes the liquid side of a rating from the performance of one coil at `flow` kg/s. */
+export function setLiquidFigures(
+  block: CoilBlock,
+  liquid: Liquid,
+  entering: number,
+  flow: number,
+  full: number,
+  connection: number,
+  performance: CoilPerformance,
+  out: LiquidCoilFigures,
+): void {
+  const mean = (entering + performance.leavingLiquid) / 2;
+  out.capacity = Math.abs(performance.heat) * block.stacked;
+  out.liquidMassFlow = flow * block.stacked;
+  out.liquidVolumeFlow = out.liquidMassFlow / liquidDensity(liquid, entering);
+  out.fullMassFlow = full * block.stacked;
+  out.flowShare = full > 0 ? flow / full : 0;
+  out.valveStroke = equalPercentageStroke(out.flowShare);
+  out.liquidEntering = entering;
+  out.liquidLeaving = performance.leavingLiquid;
+  out.tubeVelocity = performance.tubeVelocity;
+  out.tubeReynolds = performance.tubeReynolds;
+  out.tubeCoefficient = performance.tubeCoefficient;
+  out.liquidPressureDrop = liquidPressureDrop(block.coil, liquid, flow, mean, connection);
+  out.airReynolds = performance.airReynolds;
+  out.airCoefficient = performance.airCoefficient;
+  out.finEfficiency = performance.finEfficiency;
+  out.surfaceEfficiency = performance.surfaceEfficiency;
+  out.rangeDistance =
+    performance.airReynolds > 0 ? surfaceDistance(block.coil.surface, block.coil.bank, performance.airReynolds) : 0;
+  out.coldestTubeWall = performance.coldestTubeWall;
+  out.freezePoint = liquidFreezePoint(liquid);
+  out.freezeMargin = out.coldestTubeWall - out.freezePoint;
+}

@@ -1,0 +1,52 @@
+import { connectionFor } from "#component/coil/liquid-pressure";
+import { choice, quantity, type ValuesOf } from "#form/field";
+import { type CoilBlock, prepareCoilBlock } from "../coil-block.ts";
+import { coilCoreFields, liquidCoilFields, rowFields, surfaceField } from "../coil-fields.ts";
+import { highestTubeVelocity } from "../coil-valve.ts";
+import type { Frame } from "../contract.ts";
+
+/** What a person writes about a hot-water or glycol coil. */
+export const hotWaterCoilFields = {
+  surface: surfaceField("typical plain 5/8 in"),
+  ...rowFields(2, 8, "8 per in"),
+  ...liquidCoilFields,
+  ...coilCoreFields,
+  control: choice(["throttling valve", "pumped loop"], {
+    meaning: "The valve throttles the flow, or a pump of the coil keeps the flow and the valve blends supply into it",
+    default: "throttling valve",
+  }),
+  fullFlow: quantity("liquidFlow", {
+    meaning: "Flow of all coils with the valve open, and of the pumped loop; from the duty when left out",
+    optional: true,
+    minimum: "0.5 gpm",
+    maximum: "5000 gpm",
+  }),
+} as const;
+
+/** A hot-water coil ready to be rated. */
+export interface HotWaterCoilDesign {
+  readonly block: CoilBlock;
+  readonly control: "throttling valve" | "pumped loop";
+  readonly fullFlow: number | undefined;
+  readonly connection: number;
+  readonly connectionName: string;
+}
+
+/** Sizes the coil to the cabinet. */
+export function prepareHotWaterCoil(values: ValuesOf<typeof hotWaterCoilFields>, frame: Frame): HotWaterCoilDesign {
+  const block = prepareCoilBlock(
+    values,
+    frame,
+    { base: 0.06, between: 0.005, upstream: 0.05, downstream: 0.15, ends: 0.23 },
+    { circuits: values.circuits, flow: values.flowPath, turbulators: values.turbulators === "wire" },
+  );
+  const usual = 0.5 * highestTubeVelocity * block.coil.bore * block.coil.circuits;
+  const connection = connectionFor(values.fullFlow === undefined ? usual : values.fullFlow / block.stacked);
+  return {
+    block,
+    control: values.control,
+    fullFlow: values.fullFlow,
+    connection: connection.diameter,
+    connectionName: connection.nominal,
+  };
+}

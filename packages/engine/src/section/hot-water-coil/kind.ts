@@ -1,0 +1,67 @@
+import { airSideWorking, liquidSideWorking } from "../coil-figures.ts";
+import { liquidCoilNotes } from "../coil-notes.ts";
+import { heatingHeld } from "../coil-steam-notes.ts";
+import { defineKind } from "../contract.ts";
+import { type HotWaterCoilDesign, hotWaterCoilFields, prepareHotWaterCoil } from "./design.ts";
+import { drawHotWaterCoil } from "./picture.ts";
+import { createHotWaterCoilRating, type HotWaterCoilRating, rateHotWaterCoil } from "./rate.ts";
+
+/** K that the coldest tube wall should keep above freezing. */
+const freezeReserve = 2;
+
+/** A heating coil on hot water or glycol. */
+export const hotWaterCoil = defineKind({
+  name: "hot-water coil",
+  role: "heating",
+  meaning: "Finned coil that heats the air with hot water or glycol, throttled or on a pumped loop",
+  fields: hotWaterCoilFields,
+  prepare: prepareHotWaterCoil,
+  createRating: createHotWaterCoilRating,
+  rate: rateHotWaterCoil,
+  layout: (design) => ({ length: design.block.length, outside: 0 }),
+  picture: drawHotWaterCoil,
+  figures: [
+    { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
+    { figure: "capacity", name: "capacity", quantity: "power" },
+    { figure: "fullCapacity", name: "capacity with the valve open", quantity: "power" },
+    { figure: "liquidVolumeFlow", name: "flow in the tubes", quantity: "liquidFlow" },
+    { figure: "supplyMassFlow", name: "drawn from the supply", quantity: "massFlow" },
+    { figure: "flowShare", name: "share of the full flow", quantity: "share" },
+    { figure: "valveStroke", name: "stroke of an equal-percentage valve", quantity: "share" },
+    { figure: "liquidEntering", name: "entering liquid", quantity: "temperature" },
+    { figure: "liquidLeaving", name: "leaving liquid", quantity: "temperature" },
+    { figure: "liquidPressureDrop", name: "liquid pressure drop", quantity: "pressureDifference" },
+    { figure: "tubeVelocity", name: "tube velocity", quantity: "velocity" },
+    { figure: "tubeReynolds", name: "Reynolds number in the tubes", quantity: "count" },
+    { figure: "coldestTubeWall", name: "coldest tube wall", quantity: "temperature" },
+    { figure: "freezePoint", name: "freezing point of the liquid", quantity: "temperature" },
+    { figure: "freezeMargin", name: "coldest tube wall above freezing", quantity: "temperatureDifference" },
+    { figure: "faceVelocity", name: "face velocity", quantity: "velocity" },
+    { figure: "totalPressureLoss", name: "air pressure loss", quantity: "pressureDifference" },
+    { figure: "airCoefficient", name: "air film", quantity: "heatTransferCoefficient" },
+    { figure: "surfaceEfficiency", name: "efficiency of the surface", quantity: "share" },
+    { figure: "tubeCoefficient", name: "liquid film", quantity: "heatTransferCoefficient" },
+    { figure: "rangeDistance", name: "distance from the correlation's range", quantity: "share" },
+  ],
+  working: [
+    ...airSideWorking<HotWaterCoilDesign, HotWaterCoilRating>(),
+    ...liquidSideWorking<HotWaterCoilDesign, HotWaterCoilRating>(),
+  ],
+  shortfalls: (_, rating, at) => {
+    const wanted = at.operation.heatingLeaving;
+    if (wanted === undefined || rating.leavingDryBulb >= wanted - heatingHeld) return [];
+    return [
+      { what: "dry bulb behind the hot-water coil", quantity: "temperature", wanted, got: rating.leavingDryBulb },
+    ];
+  },
+  notes: (design, rating, at) => {
+    const notes = liquidCoilNotes(design.block, at.condition.utilities.heatingWater, rating);
+    if (rating.freezeMargin < freezeReserve) {
+      notes.push({
+        what: "the coldest tube wall comes within 2 K of freezing: keep the flow up with a pump of its own, use glycol, or preheat",
+        weight: "caution",
+      });
+    }
+    return notes;
+  },
+});

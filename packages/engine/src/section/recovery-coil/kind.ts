@@ -1,0 +1,57 @@
+import { airSideWorking, liquidSideWorking } from "../coil-figures.ts";
+import { liquidCoilNotes } from "../coil-notes.ts";
+import { defineKind } from "../contract.ts";
+import { prepareRecoveryCoil, type RecoveryCoilDesign, recoveryCoilFields } from "./design.ts";
+import { drawRecoveryCoil } from "./picture.ts";
+import { createRecoveryCoilRating, type RecoveryCoilRating, rateRecoveryCoil } from "./rate.ts";
+
+/** The supply-side coil of a run-around loop, with its remote coil in the exhaust. */
+export const recoveryCoil = defineKind({
+  name: "recovery coil",
+  meaning: "Coil of a run-around loop that carries heat between the exhaust and the outside air by glycol",
+  fields: recoveryCoilFields,
+  prepare: prepareRecoveryCoil,
+  createRating: createRecoveryCoilRating,
+  rate: rateRecoveryCoil,
+  layout: (design) => ({ length: design.block.length, outside: 0 }),
+  picture: drawRecoveryCoil,
+  figures: [
+    { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
+    { figure: "capacity", name: "heat recovered", quantity: "power" },
+    { figure: "fullCapacity", name: "heat recovered without bypass", quantity: "power" },
+    { figure: "temperatureEffectiveness", name: "temperature effectiveness", quantity: "share" },
+    { figure: "bypassShare", name: "liquid led round the supply coil", quantity: "share" },
+    { figure: "liquidVolumeFlow", name: "flow through the supply coil", quantity: "liquidFlow" },
+    { figure: "liquidEntering", name: "liquid into the supply coil", quantity: "temperature" },
+    { figure: "liquidLeaving", name: "liquid out of the supply coil", quantity: "temperature" },
+    { figure: "intoExhaust", name: "liquid into the exhaust coil", quantity: "temperature" },
+    { figure: "exhaustLeavingDryBulb", name: "exhaust air, leaving", quantity: "temperature" },
+    { figure: "exhaustCondensate", name: "condensate in the exhaust", quantity: "massFlow" },
+    { figure: "exhaustColdestSurface", name: "coldest surface in the exhaust", quantity: "temperature" },
+    { figure: "coldestTubeWall", name: "coldest tube wall, supply side", quantity: "temperature" },
+    { figure: "freezeMargin", name: "coldest tube wall above freezing", quantity: "temperatureDifference" },
+    { figure: "liquidPressureDrop", name: "liquid pressure drop, supply coil", quantity: "pressureDifference" },
+    { figure: "loopPressureDrop", name: "liquid pressure drop, both coils", quantity: "pressureDifference" },
+    { figure: "tubeVelocity", name: "tube velocity, supply coil", quantity: "velocity" },
+    { figure: "tubeReynolds", name: "Reynolds number in the tubes", quantity: "count" },
+    { figure: "faceVelocity", name: "face velocity", quantity: "velocity" },
+    { figure: "totalPressureLoss", name: "air pressure loss", quantity: "pressureDifference" },
+    { figure: "dryLoss", name: "air pressure loss, dry", quantity: "pressureDifference" },
+    { figure: "wetLoss", name: "air pressure loss, wet", quantity: "pressureDifference" },
+    { figure: "rangeDistance", name: "distance from the correlation's range", quantity: "share" },
+  ],
+  working: [
+    ...airSideWorking<RecoveryCoilDesign, RecoveryCoilRating>(),
+    ...liquidSideWorking<RecoveryCoilDesign, RecoveryCoilRating>(),
+  ],
+  notes: (design, rating, at) => {
+    const notes = liquidCoilNotes(design.block, undefined, rating);
+    if (at.condition.exhaust === undefined) {
+      notes.push({ what: "the duty names no exhaust air: the loop rests", weight: "caution" });
+    }
+    if (rating.exhaustCondensate > 0 && rating.exhaustColdestSurface < 0) {
+      notes.push({ what: "condensate freezes on the exhaust coil: raise the frost limit", weight: "caution" });
+    }
+    return notes;
+  },
+});

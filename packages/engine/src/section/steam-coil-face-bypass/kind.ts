@@ -1,0 +1,78 @@
+import { finEfficiency, surfaceEfficiency } from "#component/finned-surface/fin-efficiency";
+import { steamFigureLines, steamSideWorking } from "../coil-steam-figures.ts";
+import { heatingHeld, steamCoilNotes } from "../coil-steam-notes.ts";
+import { defineKind } from "../contract.ts";
+import { type FaceBypassDesign, faceBypassFields, prepareFaceBypass } from "./design.ts";
+import { drawFaceBypass } from "./picture.ts";
+import { createFaceBypassRating, type FaceBypassRating, rateFaceBypass } from "./rate.ts";
+
+/** A steam coil whose steam stays on and whose dampers share the air between its lanes and channels beside them. */
+export const steamCoilFaceBypass = defineKind({
+  name: "steam coil with face and bypass",
+  role: "heating",
+  meaning: "Steam coil in lanes with integral bypass channels: full steam always, dampers hold the leaving air",
+  fields: faceBypassFields,
+  prepare: prepareFaceBypass,
+  createRating: createFaceBypassRating,
+  rate: rateFaceBypass,
+  layout: (design) => ({ length: design.block.length, outside: 0 }),
+  picture: drawFaceBypass,
+  figures: [
+    { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
+    { figure: "faceShare", name: "share of the air over the lanes", quantity: "share" },
+    { figure: "laneLeaving", name: "air behind the lanes", quantity: "temperature" },
+    { figure: "laneVelocity", name: "velocity on the lanes", quantity: "velocity" },
+    { figure: "bypassVelocity", name: "velocity in the channels", quantity: "velocity" },
+    { figure: "facePathLoss", name: "loss through the lanes", quantity: "pressureDifference" },
+    { figure: "bypassPathLoss", name: "loss through the channels", quantity: "pressureDifference" },
+    ...steamFigureLines.filter(({ figure }) => figure !== "leavingDryBulb"),
+  ],
+  working: [
+    ...steamSideWorking<FaceBypassDesign, FaceBypassRating>(),
+    {
+      figure: "surfaceEfficiency",
+      name: "efficiency of the surface",
+      quantity: "share",
+      equation: "η₀ = 1 − (A_f/A)(1 − tanh(m L)/(m L)), m = √(2 h/(k t))",
+      terms: [
+        { symbol: "h", name: "air film", quantity: "heatTransferCoefficient", value: (r) => r.airCoefficient },
+        { symbol: "A_f", name: "fins of a lane", quantity: "area", value: (_, d) => d.block.coil.bank.finArea },
+        {
+          symbol: "A",
+          name: "outside surface of a lane",
+          quantity: "area",
+          value: (_, d) => d.block.coil.bank.outsideArea,
+        },
+        {
+          symbol: "L",
+          name: "equivalent fin length",
+          quantity: "smallLength",
+          value: (_, d) => d.block.coil.bank.finLength,
+        },
+      ],
+      evaluate: (r, { block: { coil } }) =>
+        surfaceEfficiency(
+          coil.bank.finArea / coil.bank.outsideArea,
+          finEfficiency(r.airCoefficient, coil.finConductivity, coil.finThickness, coil.bank.finLength),
+        ),
+      source: "schmidt-1949",
+    },
+  ],
+  shortfalls: (_, rating, at) => {
+    const wanted = at.operation.heatingLeaving;
+    if (wanted === undefined || rating.leavingDryBulb >= wanted - heatingHeld) return [];
+    return [{ what: "dry bulb behind the steam coil", quantity: "temperature", wanted, got: rating.leavingDryBulb }];
+  },
+  notes: (design, rating, at) => {
+    const flow = (rating.faceShare * rating.entering.dryAirFlow) / design.block.stacked;
+    const notes = steamCoilNotes(design.block, flow, rating);
+    const over = rating.leavingDryBulb - (at.operation.heatingLeaving ?? Number.POSITIVE_INFINITY);
+    if (over > heatingHeld) {
+      notes.push({
+        what: `with the bypass open the lanes still heat the air ${over.toFixed(1)} K above what is wanted: damper leakage`,
+        weight: "information",
+      });
+    }
+    return notes;
+  },
+});

@@ -1,0 +1,145 @@
+import type { SteamSupply } from "#duty/condition";
+import { steamSaturationTemperature } from "#fluid/steam";
+import { findRoot } from "#numerics/find-root";
+import type { Air } from "../air.ts";
+import { createSectionRating } from "../base-rating.ts";
+import { closeEnergy, endCoilRating, setCoilLosses, setFaceVelocity } from "../coil-state.ts";
+import {
+  createSteamRoom,
+  noSteamCoilFigures,
+  type SteamCoilFigures,
+  type SteamRoom,
+  setSteamAirFigures,
+  setSteamSide,
+  shutOff,
+  solveAtSteam,
+} from "../coil-steam.ts";
+import type { SectionCondition } from "../contract.ts";
+import { actualAirflow, airDensity, beginRating } from "../station.ts";
+import type { FaceBypassDesign } from "./design.ts";
+
+/** A face-and-bypass coil at a condition. */
+export interface FaceBypassRating extends SteamCoilFigures {
+  wantedLeaving: number;
+  /** Share of the air that passes the lanes. */
+  faceShare: number;
+  /** °C behind the lanes. */
+  laneLeaving: number;
+  /** m/s in the lanes' face and in the channels. */
+  laneVelocity: number;
+  bypassVelocity: number;
+  /** Pa of either path with its dampers open; the higher one is what the section costs. */
+  facePathLoss: number;
+  bypassPathLoss: number;
+}
+
+/** A record to be filled. */
+export function createFaceBypassRating(): FaceBypassRating {
+  return {
+    ...createSectionRating(),
+    ...noSteamCoilFigures,
+    wantedLeaving: 0,
+    faceShare: 1,
+    laneLeaving: 0,
+    laneVelocity: 0,
+    bypassVelocity: 0,
+    facePathLoss: 0,
+    bypassPathLoss: 0,
+  };
+}
+
+/** Velocity heads of the open face dampers, on the lanes' face. */
+const faceDamperLoss = 1.5;
+
+/** Rates the coil: steam stays full on while heat is wanted, and the dampers share the air. */
+export function rateFaceBypass(design: FaceBypassDesign, air: Air, at: SectionCondition, out: FaceBypassRating): void {
+  beginRating(air, out);
+  const { block, damperLeakage } = design;
+  const supply = at.condition.utilities.steam;
+  const room = createSteamRoom();
+  out.wantedLeaving = at.operation.heatingLeaving ?? air.dryBulb;
+  out.supplySteamTemperature = supply === undefined ? air.dryBulb : steamSaturationTemperature(supply.pressure);
+  out.neededSteamTemperature = out.supplySteamTemperature;
+  const most = 1 - damperLeakage;
+  solveShare(design, most, room, out);
+  out.fullCapacity = room.performance.heat * block.stacked;
+  if (supply === undefined || !steamIsOn(supply, air, at)) {
+    out.faceShare = most;
+    setSteamAirFigures(block, room.performance, out);
+    shutOff(out);
+    out.laneLeaving = air.dryBulb;
+    closeEnergy(out);
+  } else {
+    out.faceShare = at.operation.fansRunning ? shareFor(design, most, room, out) : most;
+    solveShare(design, out.faceShare, room, out);
+    setSteamAirFigures(block, room.performance, out);
+    setHeated(design, room, out);
+    out.leavingDryBulb = out.leaving.dryBulb;
+    setSteamSide(design, supply, false, out);
+    // Full steam at all times: the load does not move the pressure, so that no entering air makes the coil stall.
+    out.stallAirTemperature = out.stalled === 1 ? air.dryBulb : Math.max(air.dryBulb, out.supplySteamTemperature);
+    out.freezeMargin = out.coldestTubeWall;
+  }
+  out.leavingDryBulb = out.leaving.dryBulb;
+  setPaths(design, out);
+  endCoilRating(block, out);
+}
+
+function steamIsOn(supply: SteamSupply, air: Air, at: SectionCondition): boolean {
+  if (!at.operation.fansRunning) return supply.valveFails === "open";
+  const wanted = at.operation.heatingLeaving;
+  return wanted !== undefined && wanted > air.dryBulb;
+}
+
+/** One lane with a share of the air; its heat is of its own flow. */
+function solveShare(design: FaceBypassDesign, share: number, room: SteamRoom, out: FaceBypassRating): void {
+  const { block } = design;
+  const flow = (share * out.entering.dryAirFlow) / block.stacked;
+  solveAtSteam(block, flow, out.supplySteamTemperature, room, out);
+}
+
+/** Share of the air over the lanes at which the mixture has the dry bulb wanted, within what the dampers can do. */
+function shareFor(design: FaceBypassDesign, most: number, room: SteamRoom, out: FaceBypassRating): number {
+  const least = design.damperLeakage;
+  const rise = (share: number): number => {
+    solveShare(design, share, room, out);
+    return (
+      share * (room.performance.leavingDryBulb - out.entering.dryBulb) - (out.wantedLeaving - out.entering.dryBulb)
+    );
+  };
+  if (rise(most) <= 0) return most;
+  if (least === 0 || rise(least) >= 0) return least;
+  return findRoot(rise, least, most, 1e-10);
+}
+
+function setHeated(design: FaceBypassDesign, room: SteamRoom, out: FaceBypassRating): void {
+  const { performance } = room;
+  out.steamTemperature = out.supplySteamTemperature;
+  out.activeShare = 1;
+  out.capacity = performance.heat * design.block.stacked;
+  out.loadShare = out.fullCapacity > 0 ? out.capacity / out.fullCapacity : 0;
+  out.heatToAir = out.capacity;
+  out.laneLeaving = performance.leavingDryBulb;
+  out.warmEnd = performance.leavingDryBulb;
+  out.coldEnd = out.entering.dryBulb;
+  out.coldestTubeWall = performance.coldestTubeWall;
+  closeEnergy(out);
+  // What has gone round the lanes is as cold as it came, and mixes as well as the section lets it.
+  const cold = out.entering.coldestFilament;
+  const mean = out.leaving.dryBulb;
+  out.leaving.coldestFilament = Math.min(mean, mean - (1 - design.mixingEffectiveness) * (mean - cold));
+}
+
+function setPaths(design: FaceBypassDesign, out: FaceBypassRating): void {
+  const { block } = design;
+  const { entering, faceShare } = out;
+  setCoilLosses(block.coil, (faceShare * entering.dryAirFlow) / block.stacked, entering, out.laneLeaving, out);
+  setFaceVelocity(block, out);
+  const airflow = actualAirflow(entering);
+  const half = 0.5 * airDensity(entering);
+  out.laneVelocity = (faceShare * airflow) / block.faceArea;
+  out.bypassVelocity = ((1 - faceShare) * airflow) / design.bypassArea;
+  out.facePathLoss = out.dryLoss + faceDamperLoss * half * out.laneVelocity ** 2;
+  out.bypassPathLoss = design.bypassLoss * half * out.bypassVelocity ** 2;
+  out.totalPressureLoss = Math.max(out.facePathLoss, out.bypassPathLoss);
+}

@@ -1,0 +1,41 @@
+import { airSideWorking } from "../coil-figures.ts";
+import { steamFigureLines, steamSideWorking } from "../coil-steam-figures.ts";
+import { heatingHeld, steamCoilNotes } from "../coil-steam-notes.ts";
+import { defineKind, type Note } from "../contract.ts";
+import { prepareSteamCoil, type SteamCoilDesign, steamCoilSectionFields } from "./design.ts";
+import { drawSteamCoil } from "./picture.ts";
+import { createSteamCoilRating, rateSteamCoil, type SteamCoilRating } from "./rate.ts";
+
+/** A heating coil on steam with distributing tubes, on a modulating or a two-position valve. */
+export const steamCoil = defineKind({
+  name: "steam coil",
+  role: "heating",
+  meaning: "Finned coil with steam-distributing tubes; its valve modulates or opens and shuts",
+  fields: steamCoilSectionFields,
+  prepare: prepareSteamCoil,
+  createRating: createSteamCoilRating,
+  rate: rateSteamCoil,
+  layout: (design) => ({ length: design.block.length, outside: 0 }),
+  picture: drawSteamCoil,
+  figures: steamFigureLines,
+  working: [
+    ...steamSideWorking<SteamCoilDesign, SteamCoilRating>(),
+    ...airSideWorking<SteamCoilDesign, SteamCoilRating>(),
+  ],
+  shortfalls: (_, rating, at) => {
+    const wanted = at.operation.heatingLeaving;
+    if (wanted === undefined || rating.leavingDryBulb >= wanted - heatingHeld) return [];
+    return [{ what: "dry bulb behind the steam coil", quantity: "temperature", wanted, got: rating.leavingDryBulb }];
+  },
+  notes: (design, rating, at) => {
+    const notes: Note[] = steamCoilNotes(design.block, rating.entering.dryAirFlow / design.block.stacked, rating);
+    const over = rating.leavingDryBulb - (at.operation.heatingLeaving ?? Number.POSITIVE_INFINITY);
+    if (design.control === "two-position valve" && over > heatingHeld) {
+      notes.push({
+        what: `a two-position valve heats the air ${over.toFixed(1)} K above what is wanted`,
+        weight: "information",
+      });
+    }
+    return notes;
+  },
+});
