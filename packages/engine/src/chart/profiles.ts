@@ -161,7 +161,7 @@ function moistureItems(panel: ProfilePanel, moisture: Course, unit: Unit, rating
     const section = unit.sections[index]!;
     if (section.behaviour.role !== "cooling" || -record.waterToAir < 1e-6) return;
     const text = `${printQuantity(-record.waterToAir, "massFlow", panel.system)} of condensate`;
-    const x = axisPoint(panel.axis, sectionSpan(section).to) + 8;
+    const x = axisPoint(panel.axis, sectionSpan(section).to) + 46;
     const y = (panelPoint(panel, record.entering.humidityRatio) + panelPoint(panel, record.leaving.humidityRatio)) / 2;
     items.push(words(`moisture-condensate-${section.name}`, "moisture", [x, y], text, { size: "small" }));
   });
@@ -175,20 +175,18 @@ function pressureItems(
   unit: Unit,
   rating: UnitRating,
 ): readonly DisplayItem[] {
-  const lowest = pressure.values.indexOf(Math.min(...pressure.values));
   const shadow = ghosts.flatMap(({ words: text, course }, index) => {
-    const value = course.values[lowest]!;
-    const x = axisPoint(panel.axis, course.positions[lowest]!) - 8;
-    const isBelow = value < pressure.values[lowest]!;
-    const y = panelPoint(panel, value) + (isBelow ? 12 : -5);
-    const inField = Math.min(panel.bottom + 2, y);
+    const parted = partingOf(pressure, course);
+    const [value, beside] = [course.values[parted]!, pressure.values[parted]!];
+    const x = axisPoint(panel.axis, course.positions[parted]!) + 5;
+    const y = panelPoint(panel, value) + (value < beside ? 12 : -4);
     const dash = index % 2 === 0 ? "short" : "long";
     return [
       line(`pressure-ghost-${index}`, "quiet", coursePoints(panel, course), {
         dash,
         label: `static pressure, ${text}`,
       }),
-      words(`pressure-ghost-${index}-name`, "quiet", [x, inField], text, { size: "small", anchor: "end" }),
+      words(`pressure-ghost-${index}-name`, "quiet", [x, Math.min(panel.bottom + 3, y)], text, { size: "small" }),
     ];
   });
   return [
@@ -197,6 +195,13 @@ function pressureItems(
     line("pressure-line", "strong", coursePoints(panel, pressure), { label: "static pressure" }),
     ...fanWords(panel, unit, rating),
   ];
+}
+
+/** Index of the first place at which two courses are as far apart as they get, but for a twentieth. */
+function partingOf(one: Course, other: Course): number {
+  const apart = one.values.map((value, index) => Math.abs(value - other.values[index]!));
+  const most = Math.max(...apart);
+  return apart.findIndex((each) => each >= 0.95 * most);
 }
 
 function fanWords(panel: ProfilePanel, unit: Unit, rating: UnitRating): readonly DisplayItem[] {

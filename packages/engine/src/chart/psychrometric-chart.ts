@@ -5,7 +5,7 @@ import type { DisplayItem, DisplayList, Ink } from "#section/display";
 import type { AirPath } from "./air-path.ts";
 import { circle, line, words } from "./items.ts";
 import { LabelRoom, placesAround } from "./label-room.ts";
-import { samples } from "./psychrometric-curve.ts";
+import { isShown, pointsInside, samples } from "./psychrometric-curve.ts";
 import { type ChartState, type PsychrometricFrame, psychrometricFrame } from "./psychrometric-frame.ts";
 import {
   enthalpyScale,
@@ -41,6 +41,7 @@ export function psychrometricChart(options: PsychrometricChartOptions): Psychrom
   const frame = psychrometricFrame(pressure, system, states, { width, height });
   const others = paths.filter((path) => path.key !== picked);
   const strong = paths.filter((path) => path.key === picked);
+  const curves = relativeHumidityCurves(frame);
   const enthalpies = enthalpyScale(frame);
   return {
     title: `Psychrometric chart at ${printQuantity(pressure, "absolutePressure", system)}`,
@@ -52,12 +53,15 @@ export function psychrometricChart(options: PsychrometricChartOptions): Psychrom
       ...squareGrid(frame),
       ...volumeLines(frame),
       ...wetBulbLines(frame),
-      ...relativeHumidityCurves(frame),
+      ...curves,
       saturationCurve(frame),
       ...enthalpies,
       ...scaleNames(frame),
       ...others.map((path) => pathLine(frame, path, false)),
-      ...strong.flatMap((path) => [pathLine(frame, path, true), ...pathStates(frame, path, enthalpies)]),
+      ...strong.flatMap((path) => [
+        pathLine(frame, path, true),
+        ...pathStates(frame, path, [...curves, ...enthalpies]),
+      ]),
     ],
   };
 }
@@ -81,27 +85,28 @@ function inkOf(path: AirPath, strong: boolean): Ink {
   return path.season === "cooling" ? "water" : "heat";
 }
 
+/** The path, as far as it lies on the chart. */
 function pathLine(frame: PsychrometricFrame, path: AirPath, strong: boolean): DisplayItem {
-  const points = path.states.flatMap((state, index) => {
+  const states = path.states.flatMap((state, index) => {
     const before = path.states[index - 1];
-    return before === undefined ? [onPage(frame, state)] : between(frame, before, state);
+    return before === undefined ? [state] : between(frame.pressure, before, state);
   });
   const options = strong ? { label: path.name } : { label: path.name, dash: "long" as const };
-  return line(`path-${path.key}`, inkOf(path, strong), points.flat(), options);
+  return line(`path-${path.key}`, inkOf(path, strong), pointsInside(frame, states), options);
 }
 
 /**
  * From one state to the next: straight, as mixing and a constant surface temperature would go, and along saturation
  * wherever the straight way would leave the states that air can have.
  */
-function between(frame: PsychrometricFrame, from: ChartState, to: ChartState): readonly (readonly number[])[] {
+function between(pressure: number, from: ChartState, to: ChartState): readonly ChartState[] {
   return samples(0, 1, 24)
     .slice(1)
     .map((share) => {
       const dryBulb = from.dryBulb + share * (to.dryBulb - from.dryBulb);
       const straight = from.humidityRatio + share * (to.humidityRatio - from.humidityRatio);
-      const most = share === 1 ? straight : saturationHumidityRatio(dryBulb, frame.pressure);
-      return onPage(frame, { dryBulb, humidityRatio: Math.min(straight, most) });
+      const most = share === 1 ? straight : saturationHumidityRatio(dryBulb, pressure);
+      return { dryBulb, humidityRatio: Math.min(straight, most) };
     });
 }
 
@@ -113,11 +118,12 @@ function pathStates(
 ): readonly DisplayItem[] {
   const room = new LabelRoom();
   for (const item of standing) if (item.shape === "text") room.takeText(item);
-  for (const state of path.states) {
+  const shown = path.states.filter((state) => isShown(frame, state));
+  for (const state of shown) {
     const [x, y] = onPage(frame, state);
     room.take(x - 4, y - 4, x + 4, y + 4);
   }
-  return path.states.flatMap((state, index) => {
+  return shown.flatMap((state, index) => {
     const [x, y] = onPage(frame, state);
     const place = room.place(x, y, state.name, "normal", placesAround);
     const reference = state.section === undefined ? {} : { section: state.section };

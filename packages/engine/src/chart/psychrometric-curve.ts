@@ -5,13 +5,19 @@ export function samples(low: number, high: number, pieces: number): readonly num
   return Array.from({ length: pieces + 1 }, (_, index) => low + ((high - low) * index) / pieces);
 }
 
-/** The points of a curve on the page, cut where the curve leaves the plane of the chart. */
-export function pointsInside(frame: PsychrometricFrame, states: readonly ChartState[]): readonly number[] {
-  const inside = (state: ChartState) =>
+/** True when a state lies on the plane of the chart. */
+export function isShown(frame: PsychrometricFrame, state: ChartState): boolean {
+  return (
     state.humidityRatio >= 0 &&
     state.humidityRatio <= frame.wettest * (1 + 1e-9) &&
     state.dryBulb >= frame.coldest - 1e-9 &&
-    state.dryBulb <= frame.warmest + 1e-9;
+    state.dryBulb <= frame.warmest + 1e-9
+  );
+}
+
+/** The points of a curve on the page, cut where the curve leaves the plane of the chart. */
+export function pointsInside(frame: PsychrometricFrame, states: readonly ChartState[]): readonly number[] {
+  const inside = (state: ChartState) => isShown(frame, state);
   const kept: ChartState[] = [];
   for (let index = 0; index < states.length; index += 1) {
     const state = states[index]!;

@@ -83,10 +83,15 @@ export function niceValues(
   });
 }
 
+/** °C: states beyond these, such as the air in a steam coil when the fan stands still, do not stretch the chart. */
+const shown = { coldest: -50, warmest: 52 } as const;
+
 /** At least 35…105 °F (0…40 °C), so that charts of different jobs look alike. */
 function dryBulbRange(system: UnitSystem, states: readonly ChartState[]): NiceRange {
   const usual = system === "ip" ? [35, 105] : [0, 40];
-  const readings = states.map((state) => toDisplay(state.dryBulb, "temperature", system));
+  const readings = states
+    .filter((state) => state.dryBulb >= shown.coldest && state.dryBulb <= shown.warmest)
+    .map((state) => toDisplay(state.dryBulb, "temperature", system));
   const low = Math.min(usual[0]!, ...readings.map((reading) => reading - 2));
   const high = Math.max(usual[1]!, ...readings.map((reading) => reading + 4));
   return niceRange(low, high, 10, 1);
@@ -99,7 +104,8 @@ function humidityRange(
   states: readonly ChartState[],
   warmest: number,
 ): NiceRange {
-  const wettest = Math.max(0.0125, ...states.map((state) => state.humidityRatio * 1.18));
+  const inside = states.filter((state) => state.dryBulb <= warmest);
+  const wettest = Math.max(0.0125, ...inside.map((state) => state.humidityRatio * 1.18));
   const most = Math.min(wettest, saturationHumidityRatio(warmest, pressure));
   return niceRange(0, toDisplay(most, "humidityRatio", system), 6, 1e-3);
 }

@@ -66,7 +66,7 @@ export function volumeLines(frame: PsychrometricFrame): readonly DisplayItem[] {
   const step = system === "ip" ? 0.5 : 0.02;
   return niceValues("specificVolume", system, low, high, step).flatMap(({ reading, value }) => {
     const states = samples(0, frame.wettest, 16).map((humidityRatio) => ({
-      dryBulb: dryBulbOfVolume(value, humidityRatio, pressure),
+      dryBulb: dryBulbOfVolume(frame, value, humidityRatio),
       humidityRatio,
     }));
     const moist = states.filter((state) => state.humidityRatio <= saturationHumidityRatio(state.dryBulb, pressure));
@@ -76,10 +76,12 @@ export function volumeLines(frame: PsychrometricFrame): readonly DisplayItem[] {
     const text = system === "ip" ? reading.toFixed(1) : reading.toFixed(2);
     const [x = 0, y = 0, x2 = 0, y2 = 0] = points;
     const turn = (Math.atan2(y - y2, x2 - x) * 180) / Math.PI;
-    return [
-      line(`volume-${reading}`, "hairline", points, { dash: "short", label: `specific volume ${text} ${unit}` }),
-      words(`volume-${reading}-figure`, "quiet", [x + 3, y - 5], text, { ...small("start"), turn }),
-    ];
+    const curve = line(`volume-${reading}`, "hairline", points, {
+      dash: "short",
+      label: `specific volume ${text} ${unit}`,
+    });
+    if (y < frame.top + 40) return [curve];
+    return [curve, words(`volume-${reading}-figure`, "quiet", [x + 3, y - 5], text, { ...small("start"), turn })];
   });
 }
 
@@ -149,8 +151,10 @@ function saturatedState(frame: PsychrometricFrame, enthalpy: number): ChartState
   return humidityRatio > frame.wettest ? undefined : { dryBulb, humidityRatio };
 }
 
-function dryBulbOfVolume(volume: number, humidityRatio: number, pressure: number): number {
-  return findRoot((dryBulb) => specificVolume(dryBulb, humidityRatio, pressure) - volume, -70, 110, 1e-6);
+/** °C; specific volume grows with temperature, and within this bracket every line of the chart is met. */
+function dryBulbOfVolume({ coldest, warmest, pressure }: PsychrometricFrame, volume: number, ratio: number): number {
+  const excess = (dryBulb: number) => specificVolume(dryBulb, ratio, pressure) - volume;
+  return findRoot(excess, Math.max(-99, coldest - 60), warmest + 60, 1e-6);
 }
 
 function dryBulbSamples(frame: PsychrometricFrame): readonly number[] {

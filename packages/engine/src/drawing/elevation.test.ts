@@ -62,7 +62,7 @@ describe("the elevation of a unit", () => {
       false,
     );
     expect(list.items.find((item) => item.key === "name-fan")?.ink).toBe("choice");
-    expect(list.items.find((item) => item.key === "name-cooling coil")?.ink).toBe("strong");
+    expect(list.items.find((item) => item.key === "name-cooling coil")?.ink).toBe("outline");
   });
 
   it("holds everything in its box, with keys apart", () => {

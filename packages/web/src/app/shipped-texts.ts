@@ -10,6 +10,9 @@ export function shippedCatalogue(): readonly CatalogueFile[] {
   return filesOf(texts);
 }
 
+/** The example that the page opens where nobody hands it a job. */
+const demo = "examples/marine-biology-wing.yaml";
+
 /** The example jobs that come with the program, the demo first. */
 export function shippedExamples(): readonly CatalogueFile[] {
   const texts = import.meta.glob<string>("../../../../examples/*.yaml", {
@@ -17,7 +20,7 @@ export function shippedExamples(): readonly CatalogueFile[] {
     import: "default",
     eager: true,
   });
-  return filesOf(texts);
+  return filesOf(texts).toSorted((one, other) => Number(other.path === demo) - Number(one.path === demo));
 }
 
 function filesOf(texts: Record<string, string>): readonly CatalogueFile[] {

@@ -1,6 +1,7 @@
 import { useMemo } from "react";
 import { notesAt, unmetOf } from "#state/findings";
 import { useBench, useRating } from "#view/use-bench";
+import { NoteRow } from "./note-row.tsx";
 import { UnmetRow } from "./unmet-row.tsx";
 
 /** What to mind about one section, or about the unit as a whole. */
@@ -29,16 +30,7 @@ export function MindList({ section }: { section: string }) {
           <UnmetRow key={each.what} unmet={each} />
         ))}
         {notes.map((note) => (
-          <li key={note.what} className={note.weight}>
-            <span className="sign" aria-hidden="true">
-              {note.weight === "caution" ? "△" : "○"}
-            </span>
-            <span>
-              {note.weight === "caution" ? <span className="unseen">caution: </span> : null}
-              {note.what}
-              {note.source === undefined ? null : <small>{note.source}</small>}
-            </span>
-          </li>
+          <NoteRow key={note.what} note={note} named={false} />
         ))}
       </ul>
     </section>

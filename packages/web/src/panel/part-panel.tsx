@@ -2,7 +2,7 @@ import { jobFields, sectionKind } from "@oncethrough/engine/job/job";
 import type { UnitSection } from "@oncethrough/engine/unit/unit";
 import { useMemo } from "react";
 import { sectionIndex, sectionPath } from "#state/bench-state";
-import { fieldRows } from "#state/field-rows";
+import { type FieldRow, fieldRows, type HeadRow } from "#state/field-rows";
 import { sectionFigures, unitFigures } from "#state/figures";
 import { useBench, useRating } from "#view/use-bench";
 import { FieldEditor } from "./field-editor.tsx";
@@ -101,20 +101,52 @@ function Changeable({ path }: { path: string }) {
     const fields = kind === undefined ? whole : (sectionKind(kind)?.fields ?? {});
     return fieldRows(fields, path, reading, catalogue);
   }, [path, reading, catalogue, kind]);
+  const isShort = rows.filter(isTyped).length < 2;
   return (
     <section aria-label="yours to change">
       <h3>Yours to change</h3>
-      <div className="rows">
-        {rows.map((row) =>
-          row.row === "field" ? (
-            <FieldEditor key={row.path} row={row} />
-          ) : (
-            <p key={row.path} className={`row-head depth-${Math.min(row.depth, 2)}`} title={row.meaning}>
-              {row.name} {row.note === "" ? null : <span className="quiet">{row.note}</span>}
-            </p>
-          ),
-        )}
-      </div>
+      {kind === undefined ? <Rows rows={rows} /> : <Rows rows={isShort ? rows : rows.filter(isTyped)} />}
+      {kind === undefined || isShort ? null : <RestOfRows rows={rows.filter((row) => !isTyped(row))} />}
     </section>
+  );
+}
+
+type Row = FieldRow | HeadRow;
+
+/** True for what the text gives, or gives wrongly; groups stay with the fields that follow them. */
+function isTyped(row: Row): boolean {
+  return row.row === "head" ? row.note !== "not given" : row.typed !== undefined || row.problems.length > 0;
+}
+
+function Rows({ rows }: { rows: readonly Row[] }) {
+  return (
+    <div className="rows">
+      {rows.map((row) =>
+        row.row === "field" ? (
+          <FieldEditor key={row.path} row={row} />
+        ) : (
+          <p key={row.path} className={`row-head depth-${Math.min(row.depth, 2)}`} title={row.meaning}>
+            {row.name} {row.note === "" ? null : <span className="quiet">{row.note}</span>}
+          </p>
+        ),
+      )}
+    </div>
+  );
+}
+
+/** What the text leaves to its defaults, and what it does not give. */
+function RestOfRows({ rows }: { rows: readonly Row[] }) {
+  const fields = rows.filter((row) => row.row === "field");
+  if (fields.length === 0) return null;
+  const byDefault = fields.filter((row) => row.fallback !== undefined).length;
+  const words = [
+    ...(byDefault > 0 ? [`${byDefault} by default`] : []),
+    ...(byDefault < fields.length ? [`${fields.length - byDefault} not given`] : []),
+  ];
+  return (
+    <details className="rest">
+      <summary>{words.join(", ")}</summary>
+      <Rows rows={rows} />
+    </details>
   );
 }

@@ -1,6 +1,7 @@
 import { useMemo } from "react";
-import { unmetOf, unsolvedOf } from "#state/findings";
-import { useBench } from "#view/use-bench";
+import { notesAt, unmetOf, unsolvedOf } from "#state/findings";
+import { useBench, useRating } from "#view/use-bench";
+import { NoteRow } from "./note-row.tsx";
 import { UnmetRow } from "./unmet-row.tsx";
 
 /** Everything that is not met, over all conditions. */
@@ -41,6 +42,30 @@ export function UnmetList() {
       {isDone && found.unmet.length + found.unsolved.length === 0 ? (
         <p className="quiet">every set point and share that the duty asks is held</p>
       ) : null}
+      <NotesHere />
     </section>
+  );
+}
+
+/** What is worth minding at the condition in hand, over all sections. */
+function NotesHere() {
+  const book = useBench((bench) => bench.sound?.book);
+  const rating = useRating();
+  const notes = useMemo(
+    () => (book === undefined || rating === undefined ? [] : notesAt(book, rating)),
+    [book, rating],
+  );
+  if (rating === undefined || notes.length === 0) return null;
+  return (
+    <>
+      <h3>
+        To mind<small>{rating.condition.name}</small>
+      </h3>
+      <ul className="findings">
+        {notes.map((note) => (
+          <NoteRow key={`${note.section}: ${note.what}`} note={note} named />
+        ))}
+      </ul>
+    </>
   );
 }

@@ -1,3 +1,4 @@
+/// <reference types="vite/client" />
 import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { type BenchState, type JobFile, openedBench } from "./bench-state.ts";
 

@@ -5,6 +5,7 @@ import { sectionIndex } from "#state/bench-state";
 import "./airway.css";
 import { elevationOf, pageAxis, profilesOf } from "./airway-pictures.ts";
 import { Crosshair } from "./crosshair.tsx";
+import { DrawnOrSaid } from "./drawn-or-said.tsx";
 import { PaintedList, placedAt } from "./painted-list.tsx";
 import { SectionColumns } from "./section-columns.tsx";
 import { useBench, useRating } from "./use-bench.ts";
@@ -18,10 +19,19 @@ const readOutHeight = 30;
 export function AirwayView() {
   const [frame, width] = useWidth<HTMLDivElement>();
   const sound = useBench((bench) => bench.sound);
+  const attempt = useBench((bench) => `${bench.condition} ${bench.sound?.text}`);
   const isReady = sound !== undefined && width > 0;
   return (
     <section className="airway" aria-label="airway of the unit: elevation and profiles">
-      <div ref={frame}>{isReady ? <Airway width={width} /> : <p className="quiet">no sound job to draw yet</p>}</div>
+      <div ref={frame}>
+        {isReady ? (
+          <DrawnOrSaid what="the airway" attempt={attempt}>
+            <Airway width={width} />
+          </DrawnOrSaid>
+        ) : (
+          <p className="quiet">no sound job to draw yet</p>
+        )}
+      </div>
     </section>
   );
 }

@@ -5,20 +5,22 @@ import { printQuantity } from "@oncethrough/engine/quantity/print";
 import { useMemo } from "react";
 import { conditionSets, nearestLoading } from "#state/condition-choices";
 import type { SoundJob } from "#state/sound-job";
+import { DrawnOrSaid } from "./drawn-or-said.tsx";
 import { PaintedList, placedAt } from "./painted-list.tsx";
 import { useBench, useRating } from "./use-bench.ts";
 import { useEasedList } from "./use-eased-list.ts";
 import { useWidth } from "./use-width.ts";
 
 /** px. */
-const tallest = 470;
-const shortest = 320;
+const tallest = 490;
+const shortest = 340;
 
 /** The psychrometric chart of the site, with the air path of every day and of the condition in hand. */
 export function PsychrometricView() {
   const [frame, width] = useWidth<HTMLDivElement>();
   const sound = useBench((bench) => bench.sound);
   const system = useBench((bench) => bench.system);
+  const attempt = useBench((bench) => `${bench.condition} ${bench.sound?.text}`);
   const pressure = sound === undefined ? undefined : sitePressure(sound.job.duty);
   return (
     <section className="part" aria-label="psychrometric chart">
@@ -28,7 +30,13 @@ export function PsychrometricView() {
           <small>{`at the site's ${printQuantity(pressure, "absolutePressure", system)}`}</small>
         )}
       </h2>
-      <div ref={frame}>{sound === undefined || width === 0 ? null : <Chart sound={sound} width={width} />}</div>
+      <div ref={frame}>
+        {sound === undefined || width === 0 ? null : (
+          <DrawnOrSaid what="the chart" attempt={attempt}>
+            <Chart sound={sound} width={width} />
+          </DrawnOrSaid>
+        )}
+      </div>
     </section>
   );
 }
@@ -38,7 +46,7 @@ function Chart({ sound, width }: { sound: SoundJob; width: number }) {
   const solved = useBench((bench) => bench.solved);
   const condition = useBench((bench) => bench.condition);
   const rating = useRating();
-  const height = Math.max(shortest, Math.min(tallest, Math.round(width * 0.72)));
+  const height = Math.max(shortest, Math.min(tallest, Math.round(width * 0.82)));
   // biome-ignore lint/correctness/useExhaustiveDependencies: the book grows in place; `solved` says when
   const paths = useMemo(() => pathsOf(sound, condition), [sound, condition, solved, rating]);
   const drawn = useMemo(

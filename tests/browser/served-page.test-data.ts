@@ -1,0 +1,89 @@
+import { existsSync } from "node:fs";
+import { copyFile, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { openJobFolder } from "@oncethrough/node/files/job-folder";
+import { serve } from "@oncethrough/node/server/serve";
+import { type Browser, chromium, type Page } from "playwright-core";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const siteFolder = join(root, "packages", "web", "dist", "site");
+const demo = "marine-biology-wing.yaml";
+
+/** The system's browser; it may not ask anything of the network. */
+const browserArguments = [
+  "--headless",
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+/** Starts the browser that `npm test` found. */
+export function startBrowser(): Promise<Browser> {
+  const executablePath = process.env.ONCETHROUGH_BROWSER ?? "/usr/bin/chromium";
+  return chromium.launch({ executablePath, args: browserArguments });
+}
+
+/** The page as it is served, with the demo in a folder of its own. */
+export interface ServedPage {
+  readonly page: Page;
+  readonly address: string;
+  /** What the page and its console complained about so far. */
+  readonly complaints: readonly string[];
+  /** The job's text as it lies on the disk. */
+  readonly stored: () => Promise<string>;
+  /** Another hand writes the file. */
+  readonly store: (text: string) => Promise<void>;
+  readonly close: () => Promise<void>;
+}
+
+interface PageOptions {
+  readonly width?: number;
+  readonly height?: number;
+  readonly colorScheme?: "light" | "dark";
+}
+
+/** Serves the built page over the program's own server, and opens it by the printed address. */
+export async function openServedPage(browser: Browser, options: PageOptions = {}): Promise<ServedPage> {
+  if (!existsSync(join(siteFolder, "index.html"))) throw new Error("the page is not built: run `npm run build` first");
+  const jobs = await mkdtemp(join(tmpdir(), "oncethrough-page-"));
+  const file = join(jobs, demo);
+  await copyFile(join(root, "examples", demo), file);
+  const { folder } = await openJobFolder(jobs);
+  const serving = await serve({ folder, startJob: demo, siteFolder, shopCatalogue: [], port: 0 });
+  const { width = 1280, height = 900, colorScheme = "light" } = options;
+  const context = await browser.newContext({ viewport: { width, height }, colorScheme, reducedMotion: "reduce" });
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on("console", (message) => {
+    if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
+  });
+  page.on("pageerror", (error) => complaints.push(error.message));
+  await page.goto(serving.address);
+  await page.getByRole("listbox", { name: "sections in airflow order" }).waitFor();
+  return {
+    page,
+    address: serving.address,
+    complaints,
+    stored: () => readFile(file, "utf8"),
+    store: (text) => writeFile(file, text),
+    close: async () => {
+      await context.close();
+      await serving.close();
+      await rm(jobs, { recursive: true, force: true });
+    },
+  };
+}
+
+/** Puts a text into the job editor in place of what stands there, as a hand would. */
+export async function typeJobText(page: Page, text: string): Promise<void> {
+  const editor = page.getByRole("textbox", { name: "job text" });
+  await editor.click();
+  await page.keyboard.press("ControlOrMeta+a");
+  await page.keyboard.insertText(text);
+}
