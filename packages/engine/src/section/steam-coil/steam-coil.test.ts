@@ -1,0 +1,140 @@
+import { describe, expect, it } from "vitest";
+import { steamSaturationPressure, steamSaturationTemperature } from "#fluid/steam";
+import { rateAndCheck } from "../balance.test-data.ts";
+import { sampleAir, sampleCondition, sampleFrame, sampleOperation } from "../sample.test-data.ts";
+import { valuesOfText } from "../shipped.test-data.ts";
+import { prepareSteamCoil, steamCoilSectionFields } from "./design.ts";
+import { steamCoil } from "./kind.ts";
+import type { SteamCoilRating } from "./rate.ts";
+
+const celsius = (fahrenheit: number) => (fahrenheit - 32) / 1.8;
+const psig = (pressure: number) => 101_325 + pressure * 6894.757;
+
+const design = (text = "{}") => prepareSteamCoil(valuesOfText(steamCoilSectionFields, text), sampleFrame);
+
+function at(pressure: number, leaving: number | undefined, changes: object = {}, operation: object = {}) {
+  const steam = { pressure, condensateReturnPressure: 101_325, valveFails: "open" as const, ...changes };
+  const utilities = { steam, chilledWater: undefined, heatingWater: undefined };
+  return {
+    condition: sampleCondition({ season: "heating", utilities }),
+    operation: sampleOperation({ coolingLeaving: undefined, heatingLeaving: leaving, ...operation }),
+  };
+}
+
+/** Rates the coil of `text` in winter air of `entering` °C. */
+function rate(text: string, entering: number, where: ReturnType<typeof at>, changes: object = {}): SteamCoilRating {
+  const air = sampleAir(where.condition, 8, {
+    dryBulb: entering,
+    coldestFilament: entering,
+    humidityRatio: 0.0005,
+    ...changes,
+  });
+  return rateAndCheck(steamCoil, design(text), air, where);
+}
+
+describe("steam coil on a modulating valve", () => {
+  it("throttles to its set point, and the steam needed follows from the effectiveness", () => {
+    const out = rate("fins: 7 per in", -20, at(psig(15), 8), { dryAirFlow: 13 });
+    expect(out.leavingDryBulb).toBeCloseTo(8, 5);
+    expect(out.neededSteamTemperature).toBeCloseTo(-20 + 28 / out.effectiveness, 4);
+    expect(out.loadShare).toBeLessThan(1);
+  });
+
+  it("gives condensate at the latent heat of the coil's own pressure: 1 m³/s from 10 to 30 °C takes 0.0107 kg/s", () => {
+    // A published worked example rounds to 0.011 kg/s: 1 m³/s of 1.204 kg/m³ air, atmospheric steam, 2257 kJ/kg.
+    const out = rate("rows: 4\nfins: 12 per in\nfinned height: 12 in\nfinned length: 30 in", 10, at(psig(1), 30), {
+      dryAirFlow: 1.204,
+      humidityRatio: 0,
+    });
+    expect(out.leavingDryBulb).toBeCloseTo(30, 4);
+    expect(out.condensate).toBeGreaterThan(0.01);
+    expect(out.condensate).toBeLessThan(0.011);
+  });
+
+  it("opens its vacuum breaker where the load asks for less than the atmosphere: part of the surface works", () => {
+    const out = rate("rows: 4\nfins: 10 per in", -5, at(psig(5), 8));
+    expect(out.activeShare).toBeGreaterThan(0.1);
+    expect(out.activeShare).toBeLessThan(1);
+    expect(out.warmEnd).toBeGreaterThan(out.leavingDryBulb);
+    expect(out.coldEnd).toBe(-5);
+    expect(out.coldestTubeWall).toBe(-5);
+    expect(out.activeShare * (out.warmEnd + 5)).toBeCloseTo(13, 4);
+    expect(out.steamGaugePressure).toBeGreaterThan(-1000);
+    expect(out.stalled).toBe(0);
+  });
+
+  it("without a vacuum breaker draws a vacuum and stalls against the return, with the tubes as cold as the air", () => {
+    const out = rate("rows: 4\nfins: 10 per in\nvacuum breaker: no", -5, at(psig(5), 8));
+    expect(out.activeShare).toBe(1);
+    expect(out.steamGaugePressure).toBeLessThan(-20_000);
+    expect(out.stalled).toBe(1);
+    expect(out.freezeMargin).toBe(-5);
+    expect(steamCoil.notes?.(design(), out, at(psig(5), 8)).some((note) => /stalled.*burst/.test(note.what))).toBe(
+      true,
+    );
+  });
+
+  it("stalls where its steam is no warmer than the return's saturation, and nowhere else", () => {
+    // The coil's own effectiveness at this airflow puts the onset where `stallAirTemperature` says.
+    const text = "fins: 7 per in\nvacuum breaker: no\ndrop leg: 0 in";
+    const stalledAt = (entering: number) => rate(text, entering, at(psig(15), 8), { dryAirFlow: 13 });
+    const onset = stalledAt(-20).stallAirTemperature;
+    expect(onset).toBeGreaterThan(-20);
+    expect(onset).toBeLessThan(8);
+    expect(stalledAt(onset - 0.6).stalled).toBe(0);
+    expect(stalledAt(onset + 0.6).stalled).toBe(1);
+  });
+
+  it("stalls in colder air the more surface it has: surplus makes freezing likelier", () => {
+    const onset = (fins: number) => rate(`rows: 2\nfins: ${fins} per in`, -20, at(psig(5), 10)).stallAirTemperature;
+    expect(onset(10)).toBeLessThan(onset(8));
+    expect(onset(12)).toBeLessThan(onset(10));
+  });
+
+  it("says what is missed when the coil is too small", () => {
+    const where = at(psig(2), 40);
+    const out = rate("rows: 1\nfins: 4 per in", -25, where);
+    expect(out.loadShare).toBeCloseTo(1, 9);
+    expect(steamCoil.shortfalls?.(design(), out, where)[0]?.wanted).toBe(40);
+  });
+});
+
+describe("steam coil on a two-position valve", () => {
+  const text = "control: two-position valve\nrows: 1";
+
+  it("is full on in cold air and off in mild air", () => {
+    const cold = rate(text, -10, at(psig(5), 5));
+    expect(cold.steamTemperature).toBeCloseTo(steamSaturationTemperature(psig(5)), 9);
+    expect(cold.leavingDryBulb).toBeGreaterThan(5);
+    const mild = rate(text, 7, at(psig(5), 10));
+    expect(mild.capacity).toBe(0);
+    expect(mild.leavingDryBulb).toBeCloseTo(7, 9);
+  });
+});
+
+describe("steam coil when things fail", () => {
+  it.each([0.04, 0.5, 8])("keeps its balances with the fan stopped at %f kg/s of air", (dryAirFlow) => {
+    for (const valveFails of ["open", "closed"] as const) {
+      const where = at(psig(5), undefined, { valveFails }, { fansRunning: false });
+      const out = rate("{}", -18, where, { dryAirFlow });
+      expect(out.capacity > 0).toBe(valveFails === "open");
+      if (valveFails === "closed") expect(out.coldestTubeWall).toBe(-18);
+    }
+  });
+
+  it("keeps its balances where snow enters", () => {
+    for (const entering of [-12, -0.5, 1]) rate("rows: 2", entering, at(psig(5), 4), { freeLiquid: 0.01 });
+  });
+});
+
+describe("steam coil, filament and saturation", () => {
+  it("heats the coldest filament at least as much as the mean", () => {
+    const out = rate("rows: 2\nvacuum breaker: no", -10, at(psig(15), 20), { coldestFilament: -22 });
+    expect(out.leaving.coldestFilament + 22).toBeGreaterThanOrEqual(out.leaving.dryBulb + 10);
+  });
+
+  it("has a saturated coil: temperature and pressure belong together", () => {
+    const out = rate("rows: 2", celsius(0), at(psig(25), celsius(50)));
+    expect(out.steamPressure / steamSaturationPressure(out.steamTemperature)).toBeCloseTo(1, 9);
+  });
+});
