@@ -2,13 +2,15 @@ import { dewPointFromHumidityRatio } from "#fluid/dew-point";
 import type { UnitSystem } from "#quantity/kind";
 import { printNumber, printQuantity } from "#quantity/print";
 import type { Air } from "#section/air";
-import type { DisplayItem, DisplayList } from "#section/display";
+import type { DisplayItem, DisplayList, TextItem } from "#section/display";
 import { absolutePressure } from "#section/station";
 import type { UnitRating } from "#unit/rating";
 import type { Unit } from "#unit/unit";
 import { type AirwayAxis, axisPoint, sectionSpan } from "./airway-axis.ts";
 import { line, words } from "./items.ts";
+import { LabelRoom } from "./label-room.ts";
 import { type Course, coursePoints, type ProfilePanel, panelPoint, panelScale, profilePanel } from "./profile-panel.ts";
+import { textWidth } from "./text-size.ts";
 
 /** What the profiles are drawn on. */
 export interface ProfileOptions {
@@ -175,26 +177,49 @@ function pressureItems(
   unit: Unit,
   rating: UnitRating,
 ): readonly DisplayItem[] {
+  const room = new LabelRoom();
+  const fan = fanWords(panel, unit, rating);
+  for (const item of fan) room.takeText(item);
   const shadow = ghosts.flatMap(({ words: text, course }, index) => {
-    const parted = partingOf(pressure, course);
-    const [value, beside] = [course.values[parted]!, pressure.values[parted]!];
-    const x = axisPoint(panel.axis, course.positions[parted]!) + 5;
-    const y = panelPoint(panel, value) + (value < beside ? 12 : -4);
     const dash = index % 2 === 0 ? "short" : "long";
     return [
       line(`pressure-ghost-${index}`, "quiet", coursePoints(panel, course), {
         dash,
         label: `static pressure, ${text}`,
       }),
-      words(`pressure-ghost-${index}-name`, "quiet", [x, Math.min(panel.bottom + 3, y)], text, { size: "small" }),
+      ghostName(panel, room, `pressure-ghost-${index}-name`, text, pressure, course),
     ];
   });
   return [
     ...panelScale(panel),
     ...shadow,
     line("pressure-line", "strong", coursePoints(panel, pressure), { label: "static pressure" }),
-    ...fanWords(panel, unit, rating),
+    ...fan,
   ];
+}
+
+/** The name of a ghost beside the place where it parts from the curve, on its own side of it. */
+function ghostName(
+  panel: ProfilePanel,
+  room: LabelRoom,
+  key: string,
+  text: string,
+  pressure: Course,
+  ghost: Course,
+): DisplayItem {
+  const parted = partingOf(pressure, ghost);
+  const [value, beside] = [ghost.values[parted]!, pressure.values[parted]!];
+  const [x, y] = [axisPoint(panel.axis, ghost.positions[parted]!), panelPoint(panel, value)];
+  const dy = Math.min(value < beside ? 12 : -4, panel.bottom + 3 - y);
+  const shifts = [5, 5 + textWidth(text, "small") + 40, -textWidth(text, "small") - 12];
+  const place = room.place(
+    x,
+    y,
+    text,
+    "small",
+    shifts.map((dx) => ({ dx, dy, anchor: "start" })),
+  );
+  return words(key, "quiet", [x + place.dx, y + place.dy], text, { size: "small" });
 }
 
 /** Index of the first place at which two courses are as far apart as they get, but for a twentieth. */
@@ -204,7 +229,7 @@ function partingOf(one: Course, other: Course): number {
   return apart.findIndex((each) => each >= 0.95 * most);
 }
 
-function fanWords(panel: ProfilePanel, unit: Unit, rating: UnitRating): readonly DisplayItem[] {
+function fanWords(panel: ProfilePanel, unit: Unit, rating: UnitRating): readonly TextItem[] {
   return rating.sections.flatMap((record, index) => {
     const section = unit.sections[index]!;
     if (section.behaviour.role !== "fan" || record.totalPressureLoss >= 0) return [];

@@ -57,7 +57,8 @@ function pieces(low: number, high: number, openings: readonly WallOpening[]): re
   return left;
 }
 
-/** mm between the supports under the rail, at most. */
+/** mm: the supports under the rail, and the most between them. */
+export const supportHeight = 95;
 const supportSpacing = 2400;
 
 /** Base rail as a channel on its supports. */
@@ -75,7 +76,7 @@ export function railLines(box: CabinetBox): readonly DisplayItem[] {
   const bays = Math.max(1, Math.ceil((right - left - 600) / supportSpacing));
   for (let index = 0; index <= bays; index += 1) {
     const x = left + 300 + ((right - left - 600) * index) / bays;
-    const points = [x - 70, railFoot, x + 70, railFoot, x, railFoot - 95];
+    const points = [x - 70, railFoot, x + 70, railFoot, x, railFoot - supportHeight];
     items.push(line(`support-${index}`, "outline", points, { closed: true, fill: "paper", ...part("support") }));
   }
   return items;

@@ -5,7 +5,15 @@ import type { UnitSystem } from "#quantity/kind";
 import type { DisplayItem, DisplayList } from "#section/display";
 import type { Unit, UnitSection } from "#unit/unit";
 import { airArrows } from "./air-arrows.ts";
-import { type CabinetBox, cabinetBox, railLines, roofLines, roofTop, wallLines } from "./casing-lines.ts";
+import {
+  type CabinetBox,
+  cabinetBox,
+  railLines,
+  roofLines,
+  roofTop,
+  supportHeight,
+  wallLines,
+} from "./casing-lines.ts";
 import { dimensionChain } from "./dimension-chain.ts";
 import { wallOpenings } from "./wall-opening.ts";
 
@@ -28,8 +36,10 @@ export function elevation(unit: Unit, options: ElevationOptions = {}): DisplayLi
   const box = cabinetBox(unit);
   const openings = wallOpenings(unit);
   const isRoofed = placement !== "indoor";
-  const chainTop = box.railFoot - 95;
+  const ground = box.railFoot - supportHeight;
   const pictures = unit.sections.flatMap((section) => sectionPicture(unit, section));
+  const arrows = airArrows(unit, box, openings, pictures, textScale, isRoofed);
+  const chainTop = Math.min(ground, lowest(arrows) - 4 * textScale);
   const chain = dimensionChain(unit, chainTop, textScale, system, picked);
   const items = [
     ...railLines(box),
@@ -37,8 +47,8 @@ export function elevation(unit: Unit, options: ElevationOptions = {}): DisplayLi
     ...(isRoofed ? roofLines(box) : []),
     ...pictures,
     ...sectionLimits(unit),
-    ...airArrows(unit, box, openings, pictures, textScale, isRoofed),
-    groundLine(box, chainTop),
+    ...arrows,
+    groundLine(box, ground),
     ...chain.items,
   ];
   const hasTopOpening = openings.some((opening) => opening.face === "top");
@@ -51,6 +61,14 @@ export function elevation(unit: Unit, options: ElevationOptions = {}): DisplayLi
     box: { x: axis.from, y: foot, width: axis.to - axis.from, height: top - foot },
     items,
   };
+}
+
+/** mm: the lowest point of lines and feet of letters. */
+function lowest(items: readonly DisplayItem[]): number {
+  const heights = items.flatMap((item) =>
+    item.shape === "line" ? item.points.filter((_, index) => index % 2 === 1) : [item.y],
+  );
+  return Math.min(...heights);
 }
 
 /** What the supports stand on. */
