@@ -49,8 +49,10 @@ export interface PanelOptions {
 export function profilePanel(options: PanelOptions): ProfilePanel {
   const { key, name, kind, system, axis, top, height, courses, narrowest, holdsZero } = options;
   const readings = courses.flatMap((course) => course.values.map((value) => toDisplay(value, kind, system)));
-  if (holdsZero === true) readings.push(0);
   const least = toDisplay(narrowest, kind, system) - toDisplay(0, kind, system);
+  if (holdsZero === true) readings.push(0);
+  // What never falls below zero has zero at its foot.
+  if (holdsZero === true && Math.min(...readings) >= 0) readings.push(least);
   const range = niceRange(Math.min(...readings), Math.max(...readings), 4, least);
   return { key, name, kind, system, axis, top: top + panelHead, bottom: top + panelHead + height, range };
 }

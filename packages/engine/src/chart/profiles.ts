@@ -124,30 +124,45 @@ function temperatureItems(panel: ProfilePanel, dryBulb: Course, dewPoint: Course
   const above = coursePoints(panel, dryBulb);
   const below = coursePoints(panel, dewPoint);
   const band = [...above, ...reversed(below)];
-  const figure = (course: Course, at: 0 | -1) => printNumber(course.values.at(at)!, "temperature", panel.system);
-  const left = panel.axis.gutter + 10;
-  const right = axisPoint(panel.axis, panel.axis.to);
-  const closes = Math.abs(above.at(-1)! - below.at(-1)!) < 16;
   return [
     ...panelScale(panel),
     line("temperature-band", "hairline", band, { closed: true, fill: "heat", label: "between dry bulb and dew point" }),
     line("temperature-dew-point", "water", below, { label: "dew point" }),
     line("temperature-dry-bulb", "heat", above, { label: "dry bulb" }),
-    words("temperature-dry-bulb-in", "heat", [left, above[1]! + 13], `dry bulb ${figure(dryBulb, 0)}`, {
-      size: "small",
-    }),
-    words("temperature-dew-point-in", "water", [left, below[1]! + 13], `dew point ${figure(dewPoint, 0)}`, {
-      size: "small",
-    }),
-    words("temperature-dry-bulb-out", "heat", [right, above.at(-1)! - 6], figure(dryBulb, -1), {
-      size: "small",
-      anchor: "end",
-    }),
-    words("temperature-dew-point-out", "water", [right, below.at(-1)! + (closes ? 14 : 13)], figure(dewPoint, -1), {
-      size: "small",
-      anchor: "end",
-    }),
+    ...temperatureNames(panel, dryBulb, dewPoint),
+    ...temperatureFigures(panel, dryBulb, dewPoint),
   ];
+}
+
+/** Names and figures where the air comes in: in the band where there is room, else outside of it. */
+function temperatureNames(panel: ProfilePanel, dryBulb: Course, dewPoint: Course): readonly DisplayItem[] {
+  const left = panel.axis.gutter + 10;
+  const [high, low] = [panelPoint(panel, dryBulb.values[0]!), panelPoint(panel, dewPoint.values[0]!)];
+  const drySay = `dry bulb ${temperatureText(panel, dryBulb, 0)}`;
+  const dewSay = `dew point ${temperatureText(panel, dewPoint, 0)}`;
+  const isWide = low - high >= 17;
+  const hasRoomAbove = high - panel.top >= 8;
+  const beside = left + textWidth(dewSay, "small") + 14;
+  const dry = isWide ? [left, high + 13] : hasRoomAbove ? [left, high - 5] : [beside, low + 13];
+  return [
+    words("temperature-dry-bulb-in", "heat", [dry[0]!, dry[1]!], drySay, { size: "small" }),
+    words("temperature-dew-point-in", "water", [left, low + 13], dewSay, { size: "small" }),
+  ];
+}
+
+/** Figures where the air goes out. */
+function temperatureFigures(panel: ProfilePanel, dryBulb: Course, dewPoint: Course): readonly DisplayItem[] {
+  const right = axisPoint(panel.axis, panel.axis.to);
+  const end = { size: "small", anchor: "end" } as const;
+  const [high, low] = [panelPoint(panel, dryBulb.values.at(-1)!), panelPoint(panel, dewPoint.values.at(-1)!)];
+  return [
+    words("temperature-dry-bulb-out", "heat", [right, high - 6], temperatureText(panel, dryBulb, -1), end),
+    words("temperature-dew-point-out", "water", [right, low + 13], temperatureText(panel, dewPoint, -1), end),
+  ];
+}
+
+function temperatureText(panel: ProfilePanel, course: Course, at: 0 | -1): string {
+  return printNumber(course.values.at(at)!, "temperature", panel.system).replace("-", "−");
 }
 
 function moistureItems(panel: ProfilePanel, moisture: Course, unit: Unit, rating: UnitRating): readonly DisplayItem[] {

@@ -5,6 +5,7 @@ import type { JobStore } from "#panel/job-store";
 import { PartPanel } from "#panel/part-panel.tsx";
 import { TextPanel } from "#panel/text-panel.tsx";
 import { UnmetList } from "#panel/unmet-list.tsx";
+import { isDirty } from "#state/bench-state";
 import { AirwayView } from "#view/airway-view.tsx";
 import { PsychrometricView } from "#view/psychrometric-view.tsx";
 import { useBench } from "#view/use-bench";
@@ -41,6 +42,7 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
     window.addEventListener("keydown", onKeyDown);
     return () => window.removeEventListener("keydown", onKeyDown);
   }, [store, undo, redo]);
+  useTitle();
   const onDrop = (event: DragEvent) => {
     event.preventDefault();
     void droppedFile(event.dataTransfer).then((file) => file && desk.openChosen(file));
@@ -70,6 +72,15 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
       )}
     </div>
   );
+}
+
+/** The window says which unit is on the bench, and whether it is saved. */
+function useTitle(): void {
+  const tag = useBench((bench) => bench.sound?.job.tag ?? bench.file.name);
+  const dirty = useBench(isDirty);
+  useEffect(() => {
+    document.title = `${dirty ? "● " : ""}${tag} · Oncethrough`;
+  }, [tag, dirty]);
 }
 
 function PageFoot() {

@@ -1,4 +1,4 @@
-import { isDirty, isStale } from "#state/bench-state";
+import { isDirty } from "#state/bench-state";
 import { errorsOf } from "#state/sound-job";
 import { useBench } from "#view/use-bench";
 import "./header-bar.css";
@@ -26,7 +26,6 @@ export function HeaderBar({ store }: { store: JobStore }) {
 function FileWords() {
   const name = useBench((bench) => bench.file.name);
   const dirty = useBench(isDirty);
-  const stale = useBench(isStale);
   const errors = useBench((bench) => errorsOf(bench.reading).length);
   return (
     <p className="file-words">
@@ -41,7 +40,6 @@ function FileWords() {
       {errors > 0 ? (
         <span className="failing">
           <span aria-hidden="true">◆</span> {errors} {errors === 1 ? "error" : "errors"} in the text
-          {stale ? "; drawing shows the last sound text" : ""}
         </span>
       ) : null}
     </p>

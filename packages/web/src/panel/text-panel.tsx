@@ -1,6 +1,5 @@
 import type { Problem } from "@oncethrough/engine/form/problem";
 import { lazy, Suspense, useCallback, useRef } from "react";
-import { isStale } from "#state/bench-state";
 import { errorsOf } from "#state/sound-job";
 import { useBench } from "#view/use-bench";
 import type { CodeEditor } from "./code-editor.ts";
@@ -12,7 +11,6 @@ const CodeField = lazy(() => import("./code-field.tsx"));
 /** The job as text, editable, with what is wrong in it. */
 export function TextPanel() {
   const name = useBench((bench) => bench.file.name);
-  const stale = useBench(isStale);
   const editor = useRef<CodeEditor | undefined>(undefined);
   const onReady = useCallback((ready: CodeEditor | undefined) => {
     editor.current = ready;
@@ -23,11 +21,6 @@ export function TextPanel() {
       <h2>
         Job text<small>{name}</small>
       </h2>
-      {stale ? (
-        <p className="stale">
-          <span aria-hidden="true">◆</span> drawing shows the last sound text
-        </p>
-      ) : null}
       <Suspense fallback={<WaitingText />}>
         <CodeField onReady={onReady} />
       </Suspense>

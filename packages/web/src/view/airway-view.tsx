@@ -1,7 +1,7 @@
 import { axisPosition } from "@oncethrough/engine/chart/airway-axis";
 import { stationsOf } from "@oncethrough/engine/unit/report";
 import { type PointerEvent, useMemo, useState } from "react";
-import { sectionIndex } from "#state/bench-state";
+import { isStale, sectionIndex } from "#state/bench-state";
 import "./airway.css";
 import { elevationOf, pageAxis, profilesOf } from "./airway-pictures.ts";
 import { Crosshair } from "./crosshair.tsx";
@@ -19,10 +19,16 @@ const readOutHeight = 30;
 export function AirwayView() {
   const [frame, width] = useWidth<HTMLDivElement>();
   const sound = useBench((bench) => bench.sound);
+  const stale = useBench(isStale);
   const attempt = useBench((bench) => `${bench.condition} ${bench.sound?.text}`);
   const isReady = sound !== undefined && width > 0;
   return (
     <section className="airway" aria-label="airway of the unit: elevation and profiles">
+      {stale ? (
+        <p className="stale">
+          <span aria-hidden="true">◆</span> drawing shows the last sound text
+        </p>
+      ) : null}
       <div ref={frame}>
         {isReady ? (
           <DrawnOrSaid what="the airway" attempt={attempt}>
