@@ -53,7 +53,7 @@ export function profilePanel(options: PanelOptions): ProfilePanel {
   if (holdsZero === true) readings.push(0);
   // What never falls below zero has zero at its foot.
   if (holdsZero === true && Math.min(...readings) >= 0) readings.push(least);
-  const range = niceRange(Math.min(...readings), Math.max(...readings), 4, least);
+  const range = niceRange(Math.min(...readings), Math.max(...readings), Math.max(2, Math.round(height / 23)), least);
   return { key, name, kind, system, axis, top: top + panelHead, bottom: top + panelHead + height, range };
 }
 

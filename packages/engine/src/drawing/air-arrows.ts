@@ -33,7 +33,11 @@ export function airArrows(
 ): readonly DisplayItem[] {
   return openings.flatMap((opening) => {
     const outside = outsideOf(unit, opening);
-    if (opening.air === "outside" && outside > 0) return hoodArrows(box, opening, outside, textScale);
+    if (opening.air === "outside" && outside > 0) {
+      return opening.hood === "facing out"
+        ? frontArrow(box, opening, outside, textScale)
+        : hoodArrows(box, opening, outside, textScale);
+    }
     return openingArrow(wallBefore(box, opening, pictures, isRoofed), opening, textScale);
   });
 }
@@ -54,6 +58,17 @@ function hoodArrows(box: CabinetBox, opening: WallOpening, outside: number, text
     return arrow(`air-outside-${index}`, airInks.outside, [x, foot], [x, tip], head);
   });
   return [...arrows.flat(), hoodWords(middle, tip + 6 * textScale, outside, textScale)];
+}
+
+/** Straight into the open front of a hood. */
+function frontArrow(box: CabinetBox, opening: WallOpening, outside: number, textScale: number): readonly DisplayItem[] {
+  const y = opening.from + 0.4 * (opening.to - opening.from);
+  const [tail, tip] = [box.left - outside - 18 * textScale, box.left - outside + 18 * textScale];
+  const at = [box.left - outside + 14 * textScale, opening.from + 6 * textScale] as const;
+  return [
+    ...arrow("air-outside", airInks.outside, [tail, y], [tip, y], 7 * textScale),
+    words("air-outside-name", airInks.outside, at, airWords.outside, { size: "small", turn: 90 }),
+  ];
 }
 
 /** Level when they fit into the hood, upright when they do not. */

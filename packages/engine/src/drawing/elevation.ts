@@ -1,6 +1,7 @@
 import type { AirwayAxis } from "#chart/airway-axis";
 import { airwayAxis } from "#chart/airway-axis";
 import { line } from "#chart/items";
+import { textSizes } from "#chart/text-size";
 import type { UnitSystem } from "#quantity/kind";
 import type { DisplayItem, DisplayList } from "#section/display";
 import type { Unit, UnitSection } from "#unit/unit";
@@ -51,8 +52,8 @@ export function elevation(unit: Unit, options: ElevationOptions = {}): DisplayLi
     groundLine(box, ground),
     ...chain.items,
   ];
-  const hasTopOpening = openings.some((opening) => opening.face === "top");
-  const top = (isRoofed ? roofTop(box) : box.ceiling) + (hasTopOpening ? 54 : 8) * textScale;
+  const roof = isRoofed ? roofTop(box) : box.ceiling;
+  const top = Math.max(roof + 8 * textScale, highest([...pictures, ...arrows], textScale));
   const foot = chainTop - chain.depth * textScale;
   return {
     title: "Side elevation",
@@ -69,6 +70,15 @@ function lowest(items: readonly DisplayItem[]): number {
     item.shape === "line" ? item.points.filter((_, index) => index % 2 === 1) : [item.y],
   );
   return Math.min(...heights);
+}
+
+/** mm: the highest point of lines and of the heads of letters. */
+function highest(items: readonly DisplayItem[], textScale: number): number {
+  const heights = items.flatMap((item) => {
+    if (item.shape === "line") return item.points.filter((_, index) => index % 2 === 1);
+    return [item.shape === "circle" ? item.y + item.radius : item.y + textSizes[item.size] * textScale];
+  });
+  return Math.max(...heights);
 }
 
 /** What the supports stand on. */

@@ -7,6 +7,7 @@ export interface WallOpening {
   readonly section: string;
   readonly air: Opening["air"];
   readonly face: Opening["face"];
+  readonly hood: Opening["hood"];
   /** mm: along the airflow on top and bottom, above the floor on entry and exit. */
   readonly from: number;
   readonly to: number;
@@ -21,11 +22,19 @@ export function wallOpenings(unit: Unit): readonly WallOpening[] {
   const first = unit.sections[0];
   const last = unit.sections.at(-1);
   if (first !== undefined && !own.some((opening) => opening.air === "outside")) {
-    own.unshift({ key: "intake", section: first.name, air: "outside", face: "entry", from: 0, to: height });
+    own.unshift({
+      key: "intake",
+      section: first.name,
+      air: "outside",
+      face: "entry",
+      hood: undefined,
+      from: 0,
+      to: height,
+    });
   }
   if (last !== undefined && !own.some((opening) => opening.air === "supply")) {
     const [from, to] = [0.3 * height, 0.7 * height];
-    own.push({ key: "discharge", section: last.name, air: "supply", face: "exit", from, to });
+    own.push({ key: "discharge", section: last.name, air: "supply", face: "exit", hood: undefined, from, to });
   }
   return own;
 }
@@ -38,6 +47,7 @@ function placed(section: UnitSection, opening: Opening, index: number): WallOpen
     section: section.name,
     air: opening.air,
     face: opening.face,
+    hood: opening.hood,
     from: shift + 1000 * opening.from,
     to: shift + 1000 * opening.to,
   };

@@ -28,6 +28,8 @@ export interface Operation {
   returnDryAirFlow: number;
   /** What the outside and return dampers do now. */
   dampers: "as set" | "closed";
+  /** End stop at which an actuated return damper stands, because no angle holds the share wanted. */
+  returnDamperStop: "none" | "open" | "closed";
   /** °C wanted after the cooling coil, after allowing for fan heat; undefined: no cooling wanted. */
   coolingLeaving: number | undefined;
   /** °C wanted after the heating coil; undefined: no heating wanted. */
@@ -113,6 +115,8 @@ export interface SectionLayout {
 export interface Opening {
   readonly air: "outside" | "return" | "supply";
   readonly face: "entry" | "exit" | "top" | "bottom";
+  /** How the hood before an intake is open. */
+  readonly hood?: "facing down" | "facing out";
   /** m: from the section's entry plane along the airflow on top and bottom, from the floor up on entry and exit. */
   readonly from: number;
   readonly to: number;

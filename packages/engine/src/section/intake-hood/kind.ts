@@ -63,7 +63,15 @@ export const intakeHood = defineKind({
   layout: (design, frame) => ({
     length: 0,
     outside: design.projection,
-    openings: [{ air: "outside", face: "entry", from: frame.height - design.throatHeight, to: frame.height } as const],
+    openings: [
+      {
+        air: "outside",
+        face: "entry",
+        hood: design.facesDown ? "facing down" : "facing out",
+        from: frame.height - design.throatHeight,
+        to: frame.height,
+      } as const,
+    ],
   }),
   picture: drawIntakeHood,
   figures: [
