@@ -1,5 +1,5 @@
 import type { Condition } from "#duty/condition";
-import { humidityRatioFromWetBulb } from "#fluid/moist-air";
+import { humidityRatioFromWetBulb } from "#fluid/wet-bulb";
 import { type Air, createAir } from "./air.ts";
 import type { Frame, Operation, SectionCondition } from "./contract.ts";
 
@@ -63,6 +63,7 @@ export function sampleOperation(changes: Partial<Operation> = {}): Operation {
     fansRunning: true,
     returnDryAirFlow: 0,
     dampers: "as set",
+    returnDamperStop: "none",
     coolingLeaving: 11.7,
     heatingLeaving: undefined,
     humidifierLeaving: undefined,

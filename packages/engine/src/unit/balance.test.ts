@@ -166,6 +166,17 @@ describe("balances of random units", () => {
         if (unit === undefined) return;
         built++;
         const rating = solve(unit, condition);
+        if (!rating.solved)
+          console.log(
+            "REASON",
+            rating.reason,
+            rating.operation,
+            rating.supply.dryAirFlow,
+            rating.externalStaticNeeded - rating.externalStaticHeld,
+            JSON.stringify(unit.sections.map((s) => s.kind)),
+            JSON.stringify(condition.flow),
+            JSON.stringify(rating.sections[1]),
+          );
         if (rating.solved) solved++;
         else expect(rating.reason).not.toBe("");
         if (rating.reason.includes("too narrow")) return;

@@ -38,7 +38,13 @@ export function walkToMixingBox(unit: Unit, rating: UnitRating, total: number, w
   }
   // An actuated pair holds the share by its angles; only where a damper is at its end stop an imbalance remains.
   const isDriven = box.control === "actuated" && condition.flow.mode !== "fan stopped";
-  if (isDriven && Math.abs(imbalanceAt((1 - wanted) * total)) <= endStopTolerance) return index + 1;
+  // A stopped unit's actuator is taken to have left its return damper open.
+  operation.returnDamperStop = condition.flow.mode === "fan stopped" ? "open" : "none";
+  if (isDriven) {
+    const imbalance = imbalanceAt((1 - wanted) * total);
+    if (Math.abs(imbalance) <= endStopTolerance) return index + 1;
+    operation.returnDamperStop = imbalance < 0 ? "open" : "closed";
+  }
   balanceReturn(imbalanceAt, guess, total, condition.externalStatic.designDryAirFlow);
   return index + 1;
 }

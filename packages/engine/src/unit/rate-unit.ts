@@ -31,6 +31,7 @@ export function createUnitRating(unit: Unit, condition: Condition): UnitRating {
       fansRunning: true,
       returnDryAirFlow: 0,
       dampers: "as set",
+      returnDamperStop: "none",
       coolingLeaving: undefined,
       heatingLeaving: undefined,
       humidifierLeaving: undefined,
@@ -115,6 +116,8 @@ function rateAtFlow(unit: Unit, rating: UnitRating, rises: Rises, wanted: number
       return;
     }
   }
+  walkWhole(unit, rating, total, 0);
+  readExternalStatic(rating);
   rating.reason = "flow, fan speed and set points did not come to rest";
 }
 

@@ -3,7 +3,7 @@ import { density, enthalpyFromHumidityRatio, specificVolume } from "#fluid/moist
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
 import type { MixingRating, SectionCondition } from "../contract.ts";
-import { damperBladeLoss, damperTorque } from "../damper-part.ts";
+import { type DamperPart, damperBladeLoss, damperTorque } from "../damper-part.ts";
 import { settleDryBulb, settleState } from "../settle-state.ts";
 import { actualAirflow, airDensity, beginRating, enthalpyFlow, settleStaticPressure, waterFlow } from "../station.ts";
 import type { MixingBoxDesign, ReturnOpening } from "./design.ts";
@@ -101,7 +101,7 @@ function rateReturn(
   design: MixingBoxDesign,
   opening: ReturnOpening,
   air: Air,
-  { condition }: SectionCondition,
+  { condition, operation }: SectionCondition,
   plenum: number,
   isClosed: boolean,
   out: MixingBoxRating,
@@ -122,13 +122,25 @@ function rateReturn(
   const fixedLoss = isInward ? opening.inwardLoss : opening.outwardLoss;
   out.returnBladeAngle = isClosed
     ? 0
-    : design.control === "hand set"
-      ? part.bladeAngle
-      : angleThatHolds(part.damper.curve, spare, velocityPressure, fixedLoss, isInward);
+    : returnAngle(design, part, operation.returnDamperStop, spare, velocityPressure, fixedLoss);
   out.returnBladeLoss = damperBladeLoss(part, out.returnBladeAngle);
   out.returnLoss = (isInward ? 1 : -1) * (out.returnBladeLoss + fixedLoss) * velocityPressure;
   out.returnImbalance = spare - out.returnLoss;
   out.returnTorque = damperTorque(part);
+}
+
+/** Degrees from closed: as set by hand, at the end stop, or where an actuator holds the flow. */
+function returnAngle(
+  design: MixingBoxDesign,
+  part: DamperPart,
+  stop: "none" | "open" | "closed",
+  spare: number,
+  velocityPressure: number,
+  fixedLoss: number,
+): number {
+  if (design.control === "hand set") return part.bladeAngle;
+  if (stop !== "none") return stop === "open" ? 90 : 0;
+  return angleThatHolds(part.damper.curve, spare, velocityPressure, fixedLoss);
 }
 
 /** Blade angle at which the return damper takes what the return path has to spare; its ends where it cannot. */
@@ -137,11 +149,9 @@ function angleThatHolds(
   spare: number,
   velocityPressure: number,
   fixedLoss: number,
-  isInward: boolean,
 ): number {
-  const available = isInward ? spare : -spare;
   if (velocityPressure === 0) return 0;
-  const wanted = available / velocityPressure - fixedLoss;
+  const wanted = spare / velocityPressure - fixedLoss;
   return wanted > 0 ? angleFromLoss(curve, wanted) : 90;
 }
 
