@@ -31,6 +31,7 @@ export interface Bench extends BenchState {
   readonly actions: BenchActions;
 }
 
+/** The store of the page, for whoever acts on it from outside of the views. */
 export type BenchStore = StoreApi<Bench>;
 
 /** A store that holds a bench; transitions are pure, this is the only place where state changes hands. */

@@ -12,6 +12,7 @@ export interface History {
   readonly future: readonly Step[];
 }
 
+/** Nothing done yet. */
 export const emptyHistory: History = { past: [], future: [] };
 
 /** Steps that are kept; older ones can no longer be undone. */

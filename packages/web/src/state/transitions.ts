@@ -67,10 +67,12 @@ export function pickedBeside(state: BenchState, by: 1 | -1): BenchState {
   return pickedPart(state, sectionPath(index === undefined ? 0 : index + by));
 }
 
+/** The condition in hand. */
 export function pickedCondition(state: BenchState, condition: string): BenchState {
   return { ...state, condition };
 }
 
+/** Inch-pound or international units for what is read. */
 export function withSystem(state: BenchState, system: UnitSystem): BenchState {
   return { ...state, system };
 }
