@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import cases from "../../../../reference/cases/vibration.json" with { type: "json" };
 import {
   deflectionFromIsolation,
+  leastSpringDeflection,
   springLoads,
   springNaturalFrequency,
   springStiffness,
@@ -38,6 +39,20 @@ describe("spring", () => {
     expect(Math.abs(deflectionFromIsolation(row.rpm / 60, 0.98) / (row.defl_mm_for_98pct / 1000) - 1)).toBeLessThan(
       2e-3,
     );
+  });
+
+  // Rows of the handbook's table as recalled in the reference cases.
+  it("takes the recalled least deflections, and the next span for 60 hp", () => {
+    for (const [index, rpm] of [300, 500, 900].entries()) {
+      const row = cases.minimum_static_deflection_practice.rows[index]!;
+      const least = (floor: "slab on grade" | "20 ft" | "30 ft" | "40 ft", hp = 20) =>
+        leastSpringDeflection(rpm / 60, floor, hp * 745.7) / 0.0254;
+      expect(least("slab on grade")).toBeCloseTo(row.slab_in, 9);
+      expect(least("20 ft")).toBeCloseTo(row.floor20ft_in, 9);
+      expect(least("30 ft")).toBeCloseTo(row.floor30ft_in, 9);
+      expect(least("40 ft")).toBeCloseTo(row.floor40ft_in, 9);
+      expect(least("20 ft", 75)).toBeCloseTo(Math.max(row.floor30ft_in, 2.5), 9);
+    }
   });
 
   it("shares the worked example's mass between four corners", () => {

@@ -1,4 +1,6 @@
 import { factor, quantity, type ValuesOf } from "#form/field";
+import { wattsPerHorsepower } from "#quantity/inch-pound";
+import { type FloorSpan, floorSpans, springDeflections } from "#standard/spring-deflection";
 import { defineFamily, type RecordHead } from "./family.ts";
 
 const fields = {
@@ -71,6 +73,26 @@ export function springTransmissibility(frequencyRatio: number, damping: number):
  */
 export function deflectionFromIsolation(frequency: number, isolated: number): number {
   return (gravity * (1 + 1 / (1 - isolated))) / (2 * Math.PI * frequency) ** 2;
+}
+
+/**
+ * Least static deflection of a fan's springs by the handbook's table: large motors take the next longer span. Recalled,
+ * shown with this mark.
+ *
+ * @param speed rev/s, 1…60: of the wheel
+ * @param floor choice, slab on grade, 20 ft, 30 ft or 40 ft: span of the floor under the unit
+ * @param motorPower W, 0…300000: rated power of the motor
+ * @returns m: least static deflection
+ * @outside slower and faster fans take the first and last row
+ * @example leastSpringDeflection(900 / 60, "30 ft", 20 * 745.7) / 0.0254 // 1.75 ± 1e-9
+ * @source ashrae-applications-noise-vibration table of least deflections, from memory
+ */
+export function leastSpringDeflection(speed: number, floor: FloorSpan, motorPower: number): number {
+  const { rows, largeMotor } = springDeflections;
+  const row = rows.find((each) => speed * 60 <= each.upTo * (1 + 1e-9)) ?? rows[rows.length - 1]!;
+  const isLarge = motorPower >= largeMotor.horsepower * wattsPerHorsepower * (1 - 1e-6);
+  const place = Math.min(floorSpans.indexOf(floor) + (isLarge ? 1 : 0), floorSpans.length - 1);
+  return Math.max(row.inches[place]!, isLarge ? largeMotor.deflection : 0) * 0.0254;
 }
 
 /**

@@ -2,10 +2,8 @@
 export interface SpringDeflectionRow {
   /** rev/min up to which the row holds. */
   readonly upTo: number;
-  readonly slab: number;
-  readonly span20Feet: number;
-  readonly span30Feet: number;
-  readonly span40Feet: number;
+  /** Slab on grade, floors spanning 20, 30 and 40 ft. */
+  readonly inches: readonly [number, number, number, number];
 }
 
 /**
@@ -14,12 +12,18 @@ export interface SpringDeflectionRow {
  */
 export const springDeflections = {
   rows: [
-    { upTo: 300, slab: 2.5, span20Feet: 2.5, span30Feet: 3.5, span40Feet: 3.5 },
-    { upTo: 500, slab: 0.75, span20Feet: 1.75, span30Feet: 2.5, span40Feet: 3.5 },
-    { upTo: Number.POSITIVE_INFINITY, slab: 0.75, span20Feet: 1, span30Feet: 1.75, span40Feet: 2.5 },
+    { upTo: 300, inches: [2.5, 2.5, 3.5, 3.5] },
+    { upTo: 500, inches: [0.75, 1.75, 2.5, 3.5] },
+    { upTo: Number.POSITIVE_INFINITY, inches: [0.75, 1, 1.75, 2.5] },
   ] satisfies readonly SpringDeflectionRow[],
   /** Motors of this many hp and more take the next longer span, and at least this deflection (inches). */
   largeMotor: { horsepower: 60, deflection: 2.5 },
   source: "ashrae-applications-noise-vibration",
   certainty: "from memory",
 } as const;
+
+/** Floors of the table, stiffest first. */
+export const floorSpans = ["slab on grade", "20 ft", "30 ft", "40 ft"] as const;
+
+/** One of them. */
+export type FloorSpan = (typeof floorSpans)[number];

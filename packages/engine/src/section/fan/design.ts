@@ -40,6 +40,8 @@ export interface FanDesign extends FanValues {
   readonly reach: HousingReach | undefined;
   /** m. */
   readonly baseHeight: number;
+  /** m from the entry plane to a housed fan's shaft. */
+  readonly shaftPlace: number;
   readonly length: number;
 }
 
@@ -85,7 +87,7 @@ export function prepareFan(values: FanValues, frame: Frame): FanDesign {
     scroll,
     reach,
     baseHeight,
-    length: lengthOf(values, drive, scroll, reach),
+    ...lengthsOf(values, drive, scroll, reach),
   };
 }
 
@@ -161,31 +163,21 @@ function checkHousingFits(values: FanValues, reach: HousingReach, baseHeight: nu
   );
 }
 
-/** m along the airflow. */
-function lengthOf(
+/** m along the airflow: to a housed fan's shaft, and the whole. */
+function lengthsOf(
   values: FanValues,
   drive: "belt" | "direct",
   scroll: ScrollShape | undefined,
   reach: HousingReach | undefined,
-): number {
-  const { diameter, wheel } = values;
+): { readonly shaftPlace: number; readonly length: number } {
+  const { diameter, wheel, upstreamSpace } = values;
   if (reach === undefined) {
     const motorLength = motorSize(values.motorPower).length;
-    return values.upstreamSpace + wheel.housingWidth * diameter + motorLength + Math.max(0.6, 0.5 * diameter);
+    const room = Math.max(0.6, 0.5 * diameter);
+    return { shaftPlace: 0, length: upstreamSpace + wheel.housingWidth * diameter + motorLength + room };
   }
   const base = baseEnds({ ...values, drive, scroll, reach });
-  const behind = reach.behind * diameter;
+  const shaftPlace = upstreamSpace + Math.max(reach.before * diameter, -base.from);
   const connection = values.discharge === "forward" ? values.flexibleConnection + values.outletDuct : 0.15;
-  return shaftPlace(values, drive, scroll, reach) + Math.max(behind + connection, base.to + 0.1);
-}
-
-/** m from the entry plane to a housed fan's shaft. */
-export function shaftPlace(
-  values: FanValues,
-  drive: "belt" | "direct",
-  scroll: ScrollShape | undefined,
-  reach: HousingReach,
-): number {
-  const base = baseEnds({ ...values, drive, scroll, reach });
-  return values.upstreamSpace + Math.max(reach.before * values.diameter, -base.from);
+  return { shaftPlace, length: shaftPlace + Math.max(reach.behind * diameter + connection, base.to + 0.1) };
 }

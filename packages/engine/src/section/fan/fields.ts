@@ -4,6 +4,7 @@ import type { Motor } from "#component/motor";
 import type { SpeedControl } from "#component/speed-control";
 import type { Spring } from "#component/spring";
 import { choice, component, factor, flag, integer, quantity, text, type ValuesOf } from "#form/field";
+import { floorSpans } from "#standard/spring-deflection";
 
 /** What a job says of its fans. */
 export const fanFields = {
@@ -51,6 +52,7 @@ export const fanFields = {
   }),
   isolation: choice(["springs", "rigid"], { meaning: "What the fan stands on", default: "springs" }),
   springs: component<Spring>()("spring", { meaning: "Springs under the fan", default: "typical spring 2 in" }),
+  floor: choice(floorSpans, { meaning: "Span of the floor under the unit", default: "slab on grade" }),
   flexibleConnection: quantity("length", {
     meaning: "Flexible connection at a housed fan's outlet; 0 for none",
     default: "6 in",

@@ -3,7 +3,7 @@ import type { DisplayItem } from "../display.ts";
 import { type Pencil, pencilFor } from "../pencil.ts";
 import { drawArrow } from "../pencil-shape.ts";
 import { baseEnds, motorAt, motorSize } from "./base.ts";
-import { type FanDesign, shaftPlace } from "./design.ts";
+import type { FanDesign } from "./design.ts";
 import { drawBelts, drawFlexible, drawMotorEnd, drawSprings } from "./drive-picture.ts";
 import { type ScrollShape, scrollRadius, turnOf } from "./housing.ts";
 import { drawBlades } from "./wheel-picture.ts";
@@ -15,7 +15,7 @@ export function drawHousedFan(design: FanDesign, _frame: Frame, name: string): r
   if (scroll === undefined || reach === undefined) return pencil.items;
   const size = design.diameter * 1000;
   const shaft = {
-    x: shaftPlace(design, design.drive, scroll, reach) * 1000,
+    x: design.shaftPlace * 1000,
     y: design.baseHeight * 1000 + reach.below * size,
   };
   const turn = turnOf(design.discharge);
@@ -144,7 +144,7 @@ function drawOutlet(pencil: Pencil, design: FanDesign, scroll: ScrollShape, plac
   if (design.discharge !== "forward" || design.reach === undefined) return;
   const flexible = (design.flexibleConnection * 1000) / size;
   const duct = (design.outletDuct * 1000) / size;
-  const toEnd = (design.length - shaftPlace(design, design.drive, scroll, design.reach)) / design.diameter;
+  const toEnd = (design.length - design.shaftPlace) / design.diameter;
   const collar = toEnd - flexible - duct;
   for (const y of [scroll.top, scroll.outletBottom]) {
     if (collar > scroll.reach + 1e-6) {

@@ -1,3 +1,4 @@
+import { leastSpringDeflection } from "#component/spring";
 import { standardFanDiameters } from "#standard/fan-diameter";
 import type { Note, SectionCondition, Shortfall } from "../contract.ts";
 import type { FanDesign } from "./design.ts";
@@ -96,6 +97,14 @@ function springNotes(design: FanDesign, rating: FanSectionRating): readonly Note
       what: "at this speed the springs pass on more force than the fan makes (less than √2 times their natural frequency)",
       weight: "caution",
       source: "den-hartog-mechanical-vibrations",
+    });
+  }
+  const least = leastSpringDeflection(rating.fanSpeed, design.floor, design.motorPower);
+  if (design.isolation === "springs" && design.springs.deflection < least - 1e-6) {
+    found.push({
+      what: `springs of ${(design.springs.deflection / 0.0254).toFixed(2)} in stand where the handbook's table, from memory, asks ${(least / 0.0254).toFixed(2)} in at this speed and floor`,
+      weight: "information",
+      source: "ashrae-applications-noise-vibration",
     });
   }
   if (design.isolation === "springs" && rating.staticPressure > 996) {
