@@ -8,7 +8,7 @@ export type FigureQuantity = QuantityKind | "count" | "factor";
 /** A figure of a section for a person to read. */
 export function figureText(value: number, quantity: FigureQuantity, system: UnitSystem): string {
   if (!Number.isFinite(value)) return "—";
-  if (quantity === "count") return String(Math.round(value * 1000) / 1000);
+  if (quantity === "count") return Number(value.toFixed(Math.abs(value) < 100 ? 2 : 0)).toLocaleString("en-US");
   if (quantity === "factor") return String(Number(value.toPrecision(4)));
   return printQuantity(value, quantity, system);
 }

@@ -52,7 +52,9 @@ export async function loadJob(given: Given, streams: Streams): Promise<LoadedJob
 export function problemLine(problem: FileProblemLine, ink: TextInk): string {
   const { file, line, column, field, value, problem: words, allowed, nearest, severity } = problem;
   const kind = severity === "warning" ? "warning: " : "";
-  const typed = value === "" || words.includes(value.slice(0, 20)) ? "" : ` (typed: ${value})`;
+  // A whole group that stands there is better looked at in the file.
+  const shown = value !== "" && !value.includes("\n") && !words.includes(value.slice(0, 20));
+  const typed = shown ? ` (typed: ${value})` : "";
   const meant = nearest === undefined ? "" : `; did you mean "${nearest}"?`;
   const limits = allowed === "" ? "" : `; allowed: ${allowed}`;
   const where = ink.quiet(`${file}:${line}:${column}:`);

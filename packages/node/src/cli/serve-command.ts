@@ -1,5 +1,5 @@
 import { openJobFolder } from "#files/job-folder";
-import { readCatalogueFolder, shippedFolders } from "#files/shipped";
+import { readCatalogueFolder, shippedFolders, siteIsBuilt } from "#files/shipped";
 import { openBrowser, serve } from "#server/serve";
 import { exitCode, UsageProblem } from "./exit-code.ts";
 import { type Given, optionText, type Streams } from "./session.ts";
@@ -13,6 +13,7 @@ export async function serveCommand(given: Given, streams: Streams): Promise<numb
   const startJob = job ?? (await folder.list())[0]?.name;
   const serving = await serve({ folder, startJob, shopCatalogue, siteFolder: shippedFolders.site, port });
   const stop = streams.untilInterrupted();
+  if (!siteIsBuilt()) streams.errors("the page is not built yet: npm run build\n");
   streams.output(`${serving.address}\n`);
   streams.output(`jobs in ${folder.path}; end with Ctrl-C\n`);
   if (given.options.open !== false && streams.terminal) openBrowser(serving.address);

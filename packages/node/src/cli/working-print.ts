@@ -1,7 +1,7 @@
 import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
 import type { EvaluatedWorking } from "@oncethrough/engine/unit/report";
 import { figureText, siUnit } from "./figure-text.ts";
-import type { TextInk } from "./ink.ts";
+import { type TextInk, wrapped } from "./ink.ts";
 
 /** The arithmetic behind figures: equation, what is put in, result, source. Equations hold for the SI values. */
 export function printWorking(
@@ -9,12 +9,13 @@ export function printWorking(
   lines: readonly EvaluatedWorking[],
   system: UnitSystem,
   ink: TextInk,
+  columns: number,
 ): string {
   if (lines.length === 0) return `${ink.strong(title)}\n  this section shows no arithmetic`;
-  return [ink.strong(title), ...lines.map((line) => workingBlock(line, system, ink))].join("\n\n");
+  return [ink.strong(title), ...lines.map((line) => workingBlock(line, system, ink, columns))].join("\n\n");
 }
 
-function workingBlock(line: EvaluatedWorking, system: UnitSystem, ink: TextInk): string {
+function workingBlock(line: EvaluatedWorking, system: UnitSystem, ink: TextInk, columns: number): string {
   const symbols = Math.max(...line.terms.map((term) => term.symbol.length), 1);
   const names = Math.max(...line.terms.map((term) => term.name.length), 1);
   const shown = (value: number, quantity: EvaluatedWorking["quantity"]) => figureText(value, quantity, system);
@@ -29,7 +30,7 @@ function workingBlock(line: EvaluatedWorking, system: UnitSystem, ink: TextInk):
       `      ${symbol.padEnd(symbols)}  ${name.padEnd(names)}  ${(figures[index] ?? "").padStart(width)}   ${exact(value, quantity)}`,
   );
   return [
-    `  ${line.name} = ${line.equation}`,
+    `  ${wrapped(`${line.name}: ${line.equation}`, columns - 2, "      ")}`,
     ...terms,
     `    = ${ink.strong(shown(line.result, line.quantity))}   ${exact(line.result, line.quantity)}   ${ink.quiet(`[${line.source}]`)}`,
   ].join("\n");

@@ -1,3 +1,4 @@
+import { existsSync } from "node:fs";
 import { readdir } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -13,6 +14,11 @@ export const shippedFolders = {
   examples: join(projectFolder, "examples"),
   site: join(projectFolder, "packages", "web", "dist", "site"),
 } as const;
+
+/** True when the page has been built. */
+export function siteIsBuilt(): boolean {
+  return existsSync(join(shippedFolders.site, "index.html"));
+}
 
 /** A catalogue file: where it lies, for messages, and its text. */
 export interface CatalogueText {

@@ -110,10 +110,10 @@ export const coilFields = {
   coil: variant(coilVariants, { meaning: "The coil, as a section of a job", checks: coilChecks }),
   cabinet: group(
     {
-      width: quantity("length", { meaning: "Clear width", default: "12 ft", minimum: "18 in", maximum: "30 ft" }),
-      height: quantity("length", { meaning: "Clear height", default: "12 ft", minimum: "18 in", maximum: "20 ft" }),
+      width: quantity("length", { meaning: "Clear width", minimum: "18 in", maximum: "30 ft" }),
+      height: quantity("length", { meaning: "Clear height", minimum: "18 in", maximum: "20 ft" }),
     },
-    { meaning: "The cabinet that the coil has to fit" },
+    { meaning: "The cabinet that the coil fills, where its own size is not given", optional: true },
   ),
   air: group(airFields, { meaning: "The air that enters", check: checkAir }),
   water: group(waterFields, { meaning: "Water or glycol at the coil", optional: true, check: checkWater }),
@@ -135,10 +135,18 @@ export function coilHumidityRatio(air: CoilValues["air"]): number {
   return humidityRatioOfAirState(air, coilPressure(air));
 }
 
+function hasOwnSize(coil: Readonly<Record<string, unknown>>): boolean {
+  return coil.finnedHeight !== undefined && coil.finnedLength !== undefined;
+}
+
 /** What the chosen kind asks of the file besides its own fields. */
 export const checkCoilFile: GroupCheck = (values, say) => {
-  const { coil, air, water, steam } = values as unknown as CoilValues;
+  const { coil, cabinet, air, water, steam } = values as unknown as CoilValues;
   const kind = coilKinds.find((each) => each.name === coil.kind);
+  if (cabinet === undefined && !hasOwnSize(coil)) {
+    const allowed = "`finned height` and `finned length` of the coil, or the `cabinet` that it fills";
+    say("coil", "the size of the coil is not given", allowed);
+  }
   if (water === undefined && steam === undefined) {
     say(undefined, "neither water nor steam is given", "one of `water` and `steam`");
   }

@@ -1,6 +1,6 @@
 import type { Condition, LiquidSupply, Utilities } from "@oncethrough/engine/duty/condition";
 import { liquidDensity } from "@oncethrough/engine/fluid/liquid";
-import { moistAirSpecificHeat, specificVolume } from "@oncethrough/engine/fluid/moist-air";
+import { specificVolume } from "@oncethrough/engine/fluid/moist-air";
 import { standardAirDensity } from "@oncethrough/engine/quantity/standard-air";
 import { type Air, createAir } from "@oncethrough/engine/section/air";
 import type {
@@ -28,17 +28,21 @@ export interface CoilOutput {
   readonly actualAirflow: number;
   readonly entering: AirOutput;
   readonly leaving: AirOutput;
-  /** W given to the air; negative where the coil cools. */
+  /** W that water or steam gives to the air; negative where the coil cools. */
   readonly totalHeat: number;
-  readonly sensibleHeat: number;
   /** kg/s. */
   readonly condensate: number;
+  /** W that the condensate carries away. */
+  readonly condensateHeat: number;
   readonly totalPressureLoss: number;
   readonly figures: Readonly<Record<string, number>>;
   readonly shortfalls: readonly Shortfall[];
   readonly notes: readonly Note[];
   readonly working?: readonly EvaluatedWorking[];
 }
+
+/** m; holds every coil whose own size is given. */
+const roomyCabinet = { width: 9, height: 6 };
 
 /** °C wanted of a coil that shall give all it has: beyond anything that a coil reaches. */
 const fullCooling = -60;
@@ -50,7 +54,7 @@ const fullHeating = 300;
  * @throws SectionProblem when the coil cannot be built
  */
 export function rateCoil(kind: SectionKind, values: CoilValues, withWorking: boolean): CoilOutput {
-  const frame: Frame = { ...values.cabinet, hand: "right" };
+  const frame: Frame = { ...(values.cabinet ?? roomyCabinet), hand: "right" };
   const design = kind.prepare(values.coil as never, frame);
   const at = coilCondition(kind, values);
   const rating = kind.createRating();
@@ -76,7 +80,6 @@ function coilOutput(
     const value = (rating as unknown as Readonly<Record<string, unknown>>)[figure];
     return typeof value === "number" ? [[figure, value] as const] : [];
   });
-  const specificHeat = moistAirSpecificHeat(entering.humidityRatio);
   return {
     format: "oncethrough coil rating 1",
     kind: kind.name,
@@ -86,9 +89,9 @@ function coilOutput(
     actualAirflow: actualAirflow(entering),
     entering: airOutput(entering),
     leaving: airOutput(leaving),
-    totalHeat: rating.heatToAir + rating.waterEnthalpyToAir,
-    sensibleHeat: entering.dryAirFlow * specificHeat * (leaving.dryBulb - entering.dryBulb),
-    condensate: -rating.waterToAir,
+    totalHeat: rating.heatToAir,
+    condensate: 0 - rating.waterToAir,
+    condensateHeat: 0 - rating.waterEnthalpyToAir,
     totalPressureLoss: rating.totalPressureLoss,
     figures: Object.fromEntries(figures),
     // Without a wish there is nothing to miss.
@@ -147,6 +150,7 @@ function coilCondition(kind: SectionKind, values: CoilValues): SectionCondition 
     fansRunning: true,
     returnDryAirFlow: 0,
     dampers: "as set",
+    returnDamperStop: "none",
     coolingLeaving: cools ? (leaving ?? fullCooling) : undefined,
     heatingLeaving: cools ? undefined : (leaving ?? fullHeating),
     humidifierLeaving: undefined,

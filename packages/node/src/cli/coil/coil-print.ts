@@ -16,7 +16,6 @@ export function printCoil(output: CoilOutput, kind: SectionKind, style: Style): 
   const heat = output.totalHeat;
   const totals = [
     `${heat < 0 ? "takes" : "gives"} ${say(Math.abs(heat), "power")}`,
-    `sensible ${say(Math.abs(output.sensibleHeat), "power")}`,
     ...(output.condensate > 0 ? [`condensate ${say(output.condensate, "massFlow")}`] : []),
     `air pressure loss ${say(output.totalPressureLoss, "pressureDifference")}`,
   ];
@@ -37,7 +36,8 @@ export function printCoil(output: CoilOutput, kind: SectionKind, style: Style): 
       return wrapped(`${weight === "caution" ? "caution: " : ""}${what}${from}`, columns, "  ");
     }),
   ];
-  if (output.working !== undefined) parts.push(printWorking("how the figures came about", output.working, system, ink));
+  if (output.working !== undefined)
+    parts.push(printWorking("how the figures came about", output.working, system, ink, columns));
   return parts.join("\n\n");
 }
 
@@ -66,7 +66,7 @@ function printAir(entering: AirOutput, leaving: AirOutput, { system, ink }: Styl
 
 function printFigures(output: CoilOutput, kind: SectionKind, { system, ink }: Style): string {
   const columns: Column[] = [
-    { name: "figure", align: "left" },
+    { name: "", align: "left" },
     { name: "", align: "right" },
   ];
   const rows = kind.figures.flatMap(({ figure, name, quantity }) => {

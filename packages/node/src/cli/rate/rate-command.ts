@@ -75,7 +75,9 @@ function printRating(job: Job, output: RateOutput, working: string | undefined, 
     );
   parts.push(printCondition(condition, job.unit, style));
   if (working !== undefined && condition.working !== undefined) {
-    parts.push(printWorking(`${working}: how its figures came about`, condition.working.lines, style.system, ink));
+    parts.push(
+      printWorking(`${working}: how its figures came about`, condition.working.lines, style.system, ink, style.columns),
+    );
   }
   return parts.join("\n\n");
 }

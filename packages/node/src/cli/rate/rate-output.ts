@@ -71,7 +71,7 @@ export interface ConditionOutput {
     readonly externalStaticNeeded: number;
     readonly externalStaticHeld: number;
   };
-  /** W taken from and given to the air by sections other than fans, water included. */
+  /** W that sections other than fan and mixing box take from and give to the air: what water and steam have to bring. */
   readonly cooling: number;
   readonly heating: number;
   readonly stations: readonly StationOutput[];
@@ -186,9 +186,8 @@ function coilHeats(unit: Unit, rating: UnitRating): { cooling: number; heating: 
     const record = rating.sections[index];
     const role = section.behaviour.role;
     if (record === undefined || role === "fan" || role === "mixing") return;
-    const heat = record.heatToAir + record.waterEnthalpyToAir;
-    if (heat < 0) cooling -= heat;
-    else heating += heat;
+    if (record.heatToAir < 0) cooling -= record.heatToAir;
+    else heating += record.heatToAir;
   });
   return { cooling, heating };
 }

@@ -122,8 +122,10 @@ const condition = () =>
       outdoors: record(airStateFigures),
       supply,
       fan,
-      cooling: number("W taken from the air by sections other than fan and mixing box, water included"),
-      heating: number("W given to the air by such sections"),
+      cooling: number(
+        "W that sections other than fan and mixing box take from the air: what chilled water has to bring",
+      ),
+      heating: number("W that such sections give to the air"),
       stations: listOf(station, "in airflow order"),
       sections: listOf(section(), "in airflow order"),
       shortfalls: listOf(record({ ...inSection, ...shortfallFigures }), "what is asked and not held"),
