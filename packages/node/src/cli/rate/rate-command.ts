@@ -2,7 +2,7 @@ import type { Condition } from "@oncethrough/engine/duty/condition";
 import { nearestName } from "@oncethrough/engine/form/nearest-name";
 import type { Job } from "@oncethrough/engine/job/job";
 import { exitCode, UsageProblem } from "../exit-code.ts";
-import { textInk } from "../ink.ts";
+import { textInk, wrapped } from "../ink.ts";
 import { hasErrors, loadJob, problemLine } from "../job-source.ts";
 import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
 import { printWorking } from "../working-print.ts";
@@ -71,7 +71,7 @@ function printRating(job: Job, output: RateOutput, working: string | undefined, 
   if (!alone)
     parts.push(
       printSummary(output.conditions, style),
-      ink.quiet(`in full: ${condition.key} (${why}); others with --condition KEY`),
+      ink.quiet(wrapped(`in full: ${condition.key} (${why}); others with --condition KEY`, style.columns)),
     );
   parts.push(printCondition(condition, job.unit, style));
   if (working !== undefined && condition.working !== undefined) {

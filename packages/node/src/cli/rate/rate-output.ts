@@ -4,7 +4,7 @@ import { enthalpyFromHumidityRatio, relativeHumidityFromHumidityRatio } from "@o
 import { wetBulbFromHumidityRatio } from "@oncethrough/engine/fluid/wet-bulb";
 import type { Job } from "@oncethrough/engine/job/job";
 import type { Air } from "@oncethrough/engine/section/air";
-import type { SectionRating } from "@oncethrough/engine/section/contract";
+import type { SectionRating, SectionRole } from "@oncethrough/engine/section/contract";
 import { absolutePressure, actualAirflow } from "@oncethrough/engine/section/station";
 import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
 import type { PlacedNote, PlacedShortfall, Station, UnitRating } from "@oncethrough/engine/unit/rating";
@@ -71,7 +71,7 @@ export interface ConditionOutput {
     readonly externalStaticNeeded: number;
     readonly externalStaticHeld: number;
   };
-  /** W that sections other than fan and mixing box take from and give to the air: what water and steam have to bring. */
+  /** W that the cooling coils take from the air and the heating coils give to it: what water and steam have to bring. */
   readonly cooling: number;
   readonly heating: number;
   readonly stations: readonly StationOutput[];
@@ -180,14 +180,10 @@ function sectionOutput(section: UnitSection, record: SectionRating | undefined):
 }
 
 function coilHeats(unit: Unit, rating: UnitRating): { cooling: number; heating: number } {
-  let cooling = 0;
-  let heating = 0;
-  unit.sections.forEach((section, index) => {
-    const record = rating.sections[index];
-    const role = section.behaviour.role;
-    if (record === undefined || role === "fan" || role === "mixing") return;
-    if (record.heatToAir < 0) cooling -= record.heatToAir;
-    else heating += record.heatToAir;
-  });
-  return { cooling, heating };
+  const heatOf = (wanted: SectionRole) =>
+    unit.sections.reduce(
+      (sum, { behaviour }, index) => sum + (behaviour.role === wanted ? (rating.sections[index]?.heatToAir ?? 0) : 0),
+      0,
+    );
+  return { cooling: 0 - heatOf("cooling"), heating: heatOf("heating") };
 }

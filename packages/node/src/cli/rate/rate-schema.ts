@@ -122,10 +122,8 @@ const condition = () =>
       outdoors: record(airStateFigures),
       supply,
       fan,
-      cooling: number(
-        "W that sections other than fan and mixing box take from the air: what chilled water has to bring",
-      ),
-      heating: number("W that such sections give to the air"),
+      cooling: number("W that the cooling coils take from the air: what chilled water has to bring"),
+      heating: number("W that the heating coils give to the air: what steam and heating water have to bring"),
       stations: listOf(station, "in airflow order"),
       sections: listOf(section(), "in airflow order"),
       shortfalls: listOf(record({ ...inSection, ...shortfallFigures }), "what is asked and not held"),
