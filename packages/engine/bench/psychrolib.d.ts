@@ -2,6 +2,7 @@
 declare module "psychrolib" {
   interface Psychrolib {
     readonly SI: number;
+    readonly IP: number;
     SetUnitSystem(system: number): void;
     GetSatVapPres(dryBulb: number): number;
     GetSatHumRatio(dryBulb: number, pressure: number): number;

@@ -1,4 +1,4 @@
-import { choice, type GroupCheck, group, quantity, type ValuesOf } from "#form/field";
+import { choice, type GroupCheck, group, quantity } from "#form/field";
 
 /** Where the unit stands. */
 export const siteFields = {
@@ -56,6 +56,3 @@ const checkSite: GroupCheck = (values, say) => {
 
 /** The site as a field of the duty. */
 export const siteField = group(siteFields, { meaning: "Where the unit stands", check: checkSite });
-
-/** A site as read, in SI. */
-export type Site = ValuesOf<typeof siteFields>;

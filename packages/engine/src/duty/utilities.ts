@@ -1,4 +1,4 @@
-import { choice, factor, flag, type GroupCheck, group, quantity, type ValuesOf } from "#form/field";
+import { choice, factor, flag, type GroupCheck, group, quantity } from "#form/field";
 
 const valveFails = choice(["open", "closed"], {
   meaning: "Where the valve stands when control fails or the fan stops",
@@ -112,6 +112,3 @@ export const utilitiesFields = {
   }),
   electricity: group(electricityFields, { meaning: "Electricity" }),
 } as const;
-
-/** Utilities as read, in SI. */
-export type UtilitiesAsGiven = ValuesOf<typeof utilitiesFields>;

@@ -58,6 +58,3 @@ export const jobFields = {
   ),
   conditions: list(ownConditionField, { meaning: "Conditions of the user's own", optional: true, most: 100 }),
 } as const;
-
-/** The values that a job text gives, before the machine is made ready. */
-export type JobValues = ValuesOf<typeof jobFields>;

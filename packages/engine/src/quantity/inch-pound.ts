@@ -11,6 +11,3 @@ export const pascalsPerInchOfWater = 9.806_65 * 25.4;
 
 /** m³/s in a cubic foot a minute. */
 export const cubicMetresPerSecondPerCfm = 0.3048 ** 3 / 60;
-
-/** m/s in a foot a minute. */
-export const metresPerSecondPerFpm = 0.3048 / 60;

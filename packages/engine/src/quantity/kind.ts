@@ -7,11 +7,13 @@ export type QuantityKind =
   | "standardAirflow" // m³/s of standard air, 1.2014 kg/m³ (0.075 lb/ft³)
   | "airflow" // m³/s; whether actual or standard is said by a neighbouring field, or by acfm / scfm
   | "velocity" // m/s
+  | "liquidVelocity" // m/s, in tubes and pipes
   | "temperature" // °C
   | "temperatureDifference" // K
   | "gaugePressure" // Pa against the surroundings
   | "absolutePressure" // Pa
   | "pressureDifference" // Pa
+  | "liquidPressureDrop" // Pa, of water and glycol
   | "power" // W, of heat; also where heat, shafts and electricity are added up
   | "shaftPower" // W, of fans and motors; shown in hp
   | "electricPower" // W, drawn from the supply; shown in kW

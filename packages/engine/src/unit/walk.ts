@@ -1,5 +1,5 @@
 import { type Air, copyAir } from "#section/air";
-import type { FanRating, MixingRating, SectionCondition, SectionRating, SectionRole } from "#section/contract";
+import type { FanRating, MixingRating, SectionCondition, SectionRole } from "#section/contract";
 import { type Leak, leakageFlow, leakIntoStream } from "./leakage.ts";
 import type { UnitRating } from "./rating.ts";
 import type { Unit } from "./unit.ts";
@@ -90,9 +90,4 @@ export function mixingRatingAt(rating: UnitRating, index: number): MixingRating 
 /** The rating of the section at `index` as that of a fan. */
 export function fanRatingAt(rating: UnitRating, index: number): FanRating {
   return rating.sections[index] as FanRating;
-}
-
-/** The rating at `index`. */
-export function ratingAt(rating: UnitRating, index: number): SectionRating {
-  return rating.sections[index]!;
 }
