@@ -83,7 +83,6 @@ export function sampleRating(staticLoss = 300): UnitRating {
     between: leaving,
     leakage: new Float64Array(leaving.length),
     drained: new Float64Array(leaving.length),
-    drained: new Float64Array(leaving.length),
     supply: leaving.at(-1)!,
     supplyActualAirflow: 8,
     supplyStandardAirflow: 7.5,

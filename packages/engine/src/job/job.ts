@@ -1,7 +1,7 @@
 import type { Condition } from "#duty/condition";
 import { type Duty, dutyFields } from "#duty/duty";
 import { ownConditionField } from "#duty/own-condition";
-import { type Fields, group, list, text, type ValuesOf, variant } from "#form/field";
+import { type Fields, group, list, text, variant } from "#form/field";
 import type { SectionKind } from "#section/contract";
 import { sectionKinds } from "#section/kinds";
 import { casingFields } from "#unit/casing";
