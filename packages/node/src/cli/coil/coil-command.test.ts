@@ -1,4 +1,4 @@
-import { readFile } from "node:fs/promises";
+import { readdir, readFile } from "node:fs/promises";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { run } from "../run.ts";
@@ -6,7 +6,9 @@ import { keptStreams } from "../test-streams.test-data.ts";
 import type { CoilOutput } from "./coil-output.ts";
 import { coilSchema } from "./coil-schema.ts";
 
-const cooling = await readFile(new URL("../../../../../examples/coils/cooling.yaml", import.meta.url), "utf8");
+const folder = new URL("../../../../../examples/coils/", import.meta.url);
+const examples = (await readdir(folder)).filter((name) => name.endsWith(".yaml"));
+const cooling = await readFile(new URL("cooling.yaml", folder), "utf8");
 
 async function coil(words: readonly string[] = [], text = cooling) {
   const streams = keptStreams(text);
@@ -33,10 +35,13 @@ describe("oncethrough coil", () => {
     for (const line of written.split("\n")) expect(line.length, line).toBeLessThanOrEqual(130);
   });
 
-  it("prints JSON as its schema says", async () => {
+  it.each(examples)("rates examples/coils/%s, in JSON as its schema says", async (name) => {
     const matches = new Ajv2020({ strict: false }).compile(coilSchema());
-    const output = await coilJson();
+    const text = await readFile(new URL(name, folder), "utf8");
+    const output = await coilJson(text);
     expect(matches(output), JSON.stringify(matches.errors)).toBe(true);
+    expect(Math.abs(output.totalHeat)).toBeGreaterThan(0);
+    expect((await coil([], text)).written).not.toContain("not met");
   });
 
   it("gives what the trade knows of such a coil", async () => {
@@ -90,7 +95,8 @@ describe("oncethrough coil", () => {
       ["  face velocity: 425 fpm\n", "", /neither airflow nor face velocity is given/],
       ["rise: 12 F°", "drop: 12 F°", /a cooling coil warms its water.*`rise` instead of `drop`/],
       [", rise: 12 F°", "", /neither rise, drop nor flow is given/],
-      ["water: {", "#water: {", /neither water nor steam is given/],
+      ["water: {", "#water: {", /a chilled-water coil needs `water`, which is not given; allowed: a group `water`/],
+      ["kind: chilled-water coil", "kind: steam coil", /a steam coil needs `steam`|not a name known here/],
       ["wet bulb: 82 °F", "wet bulb: 99 °F", /the wet bulb is above the dry bulb/],
       ["rows: 8", "rows: 80", /^standard input:6:\d+: rows: /],
       ["98 °F", "98", /^standard input:13:\d+: dry bulb: "98" has no unit/],

@@ -147,8 +147,10 @@ export const checkCoilFile: GroupCheck = (values, say) => {
     const allowed = "`finned height` and `finned length` of the coil, or the `cabinet` that it fills";
     say("coil", "the size of the coil is not given", allowed);
   }
-  if (water === undefined && steam === undefined) {
-    say(undefined, "neither water nor steam is given", "one of `water` and `steam`");
+  const onSteam = coil.kind.startsWith("steam");
+  if ((onSteam ? steam : water) === undefined) {
+    const wanted = onSteam ? "steam" : "water";
+    say(undefined, `a ${coil.kind} needs \`${wanted}\`, which is not given`, `a group \`${wanted}\``);
   }
   if (kind?.role === "cooling" && water?.drop !== undefined) {
     say("water", "a cooling coil warms its water", "`rise` instead of `drop`");
