@@ -35,7 +35,7 @@ const generators = [
       );
     },
   },
-  ...["job", "rate", "air", "coil", "read"].map((name) => ({
+  ...["job", "rate", "fan", "air", "coil", "read"].map((name) => ({
     file: `schemas/${name}.schema.json`,
     make: async () => `${JSON.stringify((await sources()).schemas?.schemas[name](), undefined, 2)}\n`,
   })),

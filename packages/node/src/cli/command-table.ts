@@ -12,7 +12,7 @@ export interface CommandLine {
   readonly examples: readonly { readonly line: string; readonly meaning: string }[];
 }
 
-export type CommandName = "rate" | "air" | "coil" | "read" | "schema" | "serve";
+export type CommandName = "rate" | "fan" | "air" | "coil" | "read" | "schema" | "serve";
 
 export interface Operand {
   readonly name: string;
@@ -34,7 +34,7 @@ export const programMeaning =
   "outside-air units built to order for laboratories: one job file in, the solved machine out";
 
 /** Names of the published schemas. */
-export const schemaNames = ["job", "rate", "air", "coil", "read"] as const;
+export const schemaNames = ["job", "rate", "fan", "air", "coil", "read"] as const;
 
 const units: OptionLine = {
   flags: "--units <system>",
@@ -73,6 +73,29 @@ export const commands: readonly CommandLine[] = [
       { line: "rate examples/marine-biology-wing.yaml", meaning: "all conditions, the deciding one in full" },
       { line: "rate job.yaml --condition winter-1 --units si", meaning: "winter with filters at change-out, in SI" },
       { line: 'rate job.yaml --working "cooling coil"', meaning: "how the figures of the coil came about" },
+    ],
+  },
+  {
+    name: "fan",
+    meaning: "the fan of a job at every condition, and other ways to build it",
+    details:
+      "Prints the fan as it is built, its point at every condition (airflow, pressure, power, distance to the peak and to the smallest steady flow, motor load), and at one condition all figures, octave bands of sound power and a proposal for the electrical connection. The condition is the wet-bulb day with filters at change-out unless --condition says otherwise.",
+    operands: [job],
+    options: [
+      { flags: "--condition <key>", meaning: "tell all of it at this condition" },
+      {
+        flags: "--alternatives",
+        meaning:
+          "choose among all lines, standard diameters, counts and drives that meet the point and fit the cabinet",
+      },
+      { flags: "--working", meaning: "print the arithmetic behind the figures" },
+      units,
+      json("fan"),
+      catalogue,
+    ],
+    examples: [
+      { line: "fan examples/marine-biology-wing.yaml", meaning: "the fan point at every condition" },
+      { line: "fan job.yaml --alternatives", meaning: "what else would do, least power first" },
     ],
   },
   {

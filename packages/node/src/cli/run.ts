@@ -4,6 +4,7 @@ import { airCommand } from "./air/air-command.ts";
 import { coilCommand } from "./coil/coil-command.ts";
 import { programName } from "./command-table.ts";
 import { exitCode, UsageProblem } from "./exit-code.ts";
+import { fanCommand } from "./fan/fan-command.ts";
 import { type Actions, understand } from "./program.ts";
 import { rateCommand } from "./rate/rate-command.ts";
 import { readCommand } from "./read/read-command.ts";
@@ -13,6 +14,7 @@ import type { Streams } from "./session.ts";
 
 const actions: Actions = {
   rate: rateCommand,
+  fan: fanCommand,
   air: airCommand,
   coil: coilCommand,
   read: readCommand,

@@ -110,6 +110,9 @@ function checkRecord(values: FanValues): void {
     const known = wheel.classes.map((each) => each.name).join(", ");
     throw new SectionProblem("class", `"${wheel.head.name}" has no class ${values.class}`, known);
   }
+  if (values.drive === "direct" && wheel.inlets === 2) {
+    throw new SectionProblem("drive", "a motor on the shaft would stand in one of the two inlets", "belt");
+  }
   if (values.fixedSpeed !== undefined && values.speedControlled) {
     throw new SectionProblem(
       "fixedSpeed",

@@ -2,6 +2,7 @@ import { jobSchema } from "@oncethrough/engine/job/schema";
 import { airSchema } from "../air/air-schema.ts";
 import { coilSchema } from "../coil/coil-schema.ts";
 import type { schemaNames } from "../command-table.ts";
+import { fanSchema } from "../fan/fan-schema.ts";
 import { rateSchema } from "../rate/rate-schema.ts";
 import { readSchema } from "../read/read-schema.ts";
 
@@ -11,6 +12,7 @@ export type SchemaName = (typeof schemaNames)[number];
 export const schemas: Readonly<Record<SchemaName, () => object>> = {
   job: jobSchema,
   rate: rateSchema,
+  fan: fanSchema,
   air: airSchema,
   coil: coilSchema,
   read: readSchema,

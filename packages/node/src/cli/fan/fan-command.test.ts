@@ -1,0 +1,69 @@
+import { Ajv2020 } from "ajv/dist/2020.js";
+import { describe, expect, it } from "vitest";
+import { run } from "../run.ts";
+import { keptStreams } from "../test-streams.test-data.ts";
+import { trialJob } from "../trial-job.test-data.ts";
+import type { FanOutput } from "./fan-output.ts";
+import { fanSchema } from "./fan-schema.ts";
+
+async function fan(words: readonly string[], job = trialJob) {
+  const streams = keptStreams(job);
+  const code = await run(["fan", "-", ...words], streams);
+  return { code, written: streams.written(), complained: streams.complained() };
+}
+
+async function fanJson(words: readonly string[] = []): Promise<FanOutput> {
+  return JSON.parse((await fan([...words, "--json"])).written);
+}
+
+describe("oncethrough fan", () => {
+  it("prints the fan, its points, sound and connection within 100 columns", async () => {
+    const { code, written, complained } = await fan([]);
+    expect(complained).toBe("");
+    expect(code).toBe(0);
+    expect(written).toMatch(/^T-1 · supply fan\n1 × 24/);
+    for (const part of [
+      "wet-bulb-day-0.5",
+      "at wet-bulb-day-1",
+      "sound power",
+      "circuit ampacity at least",
+      "licensed",
+    ])
+      expect(written).toContain(part);
+    expect(written).not.toContain("fan-stopped");
+    for (const line of written.split("\n")) expect(line.length, line).toBeLessThanOrEqual(100);
+  });
+
+  it("prints JSON as its schema says, alternatives and arithmetic included", async () => {
+    const output = await fanJson(["--alternatives", "--working"]);
+    const matches = new Ajv2020({ strict: false }).compile(fanSchema());
+    expect(matches(output), JSON.stringify(matches.errors)).toBe(true);
+    expect(matches({ ...output, sound: { ...output.sound, outlet: [1] } })).toBe(false);
+    expect(output.working?.length).toBeGreaterThan(3);
+    expect(output.alternatives?.looked).toBeGreaterThan(1000);
+  });
+
+  it("gives points that agree with one another and alternatives in order", async () => {
+    const { points, alternatives, condition } = await fanJson(["--alternatives"]);
+    const at = points.find((point) => point.condition === condition)?.figures ?? {};
+    const clean = points.find((point) => point.condition === "wet-bulb-day-0")?.figures ?? {};
+    // The same flow of air through filters at change-out asks for more pressure, speed and power than through clean ones.
+    for (const figure of ["staticPressure", "fanSpeed", "electricPower"])
+      expect(at[figure], figure).toBeGreaterThan(clean[figure] ?? Number.NaN);
+    const powers = alternatives?.candidates.map((each) => each.electricPower) ?? [];
+    expect(powers.length).toBeGreaterThan(0);
+    expect(powers).toEqual([...powers].sort((a, b) => a - b));
+    const { written } = await fan(["--alternatives", "--units", "si"]);
+    expect(written).toContain("alternatives for this point");
+  });
+
+  it("says what is wrong with an unknown condition and a broken job", async () => {
+    const unknown = await fan(["--condition", "monday"]);
+    expect(unknown.code).toBe(2);
+    expect(unknown.complained).toMatch(/"monday" is not a condition of this job; allowed: dry-bulb-day-0/);
+    const broken = await fan([], trialJob.replace("diameter: 24 in", "diameter: 80 in"));
+    expect(broken.code).toBe(1);
+    expect(broken.complained).toMatch(/diameter.*12\.25 in to 73 in/);
+    expect(broken.written).toBe("");
+  });
+});

@@ -1,0 +1,184 @@
+import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import { weightedLevel } from "@oncethrough/engine/component/fan-sound";
+import type { FanWheel } from "@oncethrough/engine/component/fan-wheel";
+import { minimumCircuitAmpacity, motorFullLoadCurrent } from "@oncethrough/engine/component/motor";
+import { type FanCandidate, selectFans } from "@oncethrough/engine/design/fan-selection";
+import type { Job } from "@oncethrough/engine/job/job";
+import type { FanDesign } from "@oncethrough/engine/section/fan/design";
+import type { FanSectionRating } from "@oncethrough/engine/section/fan/rate";
+import { fanSectionSound } from "@oncethrough/engine/section/fan/sound";
+import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
+import type { UnitRating } from "@oncethrough/engine/unit/rating";
+import { type EvaluatedWorking, workingOf } from "@oncethrough/engine/unit/report";
+
+/** What `oncethrough fan --json` prints; the tables for people are printed from the same figures. All in SI. */
+export interface FanOutput {
+  readonly format: "oncethrough fan 1";
+  readonly tag: string;
+  readonly section: string;
+  readonly fan: FanBuilt;
+  readonly points: readonly FanPoint[];
+  /** Key of the condition of what follows. */
+  readonly condition: string;
+  /** Sound power at the point; left out when the fan stands. */
+  readonly sound?: SoundOutput;
+  readonly electrical: ElectricalOutput;
+  readonly alternatives?: { readonly looked: number; readonly candidates: readonly CandidateOutput[] };
+  readonly working?: readonly EvaluatedWorking[];
+}
+
+/** The fan as it is built. */
+export interface FanBuilt {
+  readonly wheel: string;
+  readonly arrangement: string;
+  readonly diameter: number;
+  readonly class: string;
+  readonly count: number;
+  readonly drive: "belt" | "direct";
+  readonly motorPower: number;
+  readonly speedControlled: boolean;
+  readonly tipSpeedLimit: number;
+  readonly mass: number;
+}
+
+/** The fan at one condition. */
+export interface FanPoint {
+  readonly condition: string;
+  readonly solved: boolean;
+  readonly figures: Readonly<Record<string, number>>;
+}
+
+/** Octave bands 63 … 8000 Hz of all fans together. */
+export interface SoundOutput {
+  readonly inlet: readonly number[];
+  readonly outlet: readonly number[];
+  readonly weighted: number;
+  readonly bladePass: number;
+  readonly uncertainty: number;
+  readonly certainty: string;
+  readonly source: string;
+}
+
+/** A proposal for the electrical connection. */
+export interface ElectricalOutput {
+  readonly voltage: number;
+  readonly fullLoadCurrent: number;
+  readonly minimumCircuitAmpacity: number;
+  readonly caution: string;
+}
+
+/** Another way to build the fans. */
+export type CandidateOutput = Omit<FanCandidate, "wheel"> & { readonly wheel: string };
+
+/** What the command was asked for. */
+export interface FanRequest {
+  /** Key of the condition in full; undefined: the first of wet-bulb day at change-out and the job's own first. */
+  readonly condition: string | undefined;
+  readonly working: boolean;
+  /** The records to choose among; undefined when no alternatives are wanted. */
+  readonly catalogue: Catalogue | undefined;
+}
+
+/** Index of the unit's fan section; every unit has one. */
+export function fanSectionIndex(job: Job): number {
+  return job.unit.sections.findIndex((section) => section.behaviour.role === "fan");
+}
+
+/** Rates the fan of a job at every condition, and tells all of it at one. */
+export function fanOf(job: Job, request: FanRequest): FanOutput {
+  const index = fanSectionIndex(job);
+  const section = job.unit.sections[index];
+  const chosen =
+    job.conditions.find((condition) => condition.key === (request.condition ?? "wet-bulb-day-1")) ?? job.conditions[0];
+  if (section === undefined || chosen === undefined) throw new Error("a job without fan or conditions");
+  const design = section.design as FanDesign;
+  const rating = createUnitRating(job.unit, chosen);
+  const points = job.conditions.map((condition): FanPoint => {
+    rateUnit(job.unit, condition, rating);
+    return { condition: condition.key, solved: rating.solved, figures: figuresAt(job, rating, index) };
+  });
+  rateUnit(job.unit, chosen, rating);
+  const record = rating.sections[index] as FanSectionRating;
+  const lines = request.working ? workingOf(job.unit, rating, section.name) : undefined;
+  const sound = soundOutput(design, record);
+  return {
+    format: "oncethrough fan 1",
+    tag: job.tag,
+    section: section.name,
+    fan: builtOf(design),
+    points,
+    condition: chosen.key,
+    ...(sound === undefined ? {} : { sound }),
+    electrical: electricalOf(design, job.duty.utilities.electricity.voltage),
+    ...(request.catalogue === undefined
+      ? {}
+      : { alternatives: alternativesOf(job, design, rating, record, request.catalogue) }),
+    ...(lines === undefined ? {} : { working: lines }),
+  };
+}
+
+function figuresAt(job: Job, rating: UnitRating, index: number): Record<string, number> {
+  const values = rating.sections[index] as unknown as Readonly<Record<string, unknown>>;
+  const lines = job.unit.sections[index]?.behaviour.figures ?? [];
+  return Object.fromEntries(
+    lines.flatMap(({ figure }) => {
+      const value = values[figure];
+      return typeof value === "number" ? [[figure, value] as const] : [];
+    }),
+  );
+}
+
+function builtOf(design: FanDesign): FanBuilt {
+  return {
+    wheel: design.wheel.head.name,
+    arrangement: design.wheel.arrangement,
+    diameter: design.diameter,
+    class: design.class,
+    count: design.count,
+    drive: design.drive,
+    motorPower: design.motorPower,
+    speedControlled: design.speedControlled,
+    tipSpeedLimit: design.tipSpeedLimit,
+    mass: design.fanMass,
+  };
+}
+
+function soundOutput(design: FanDesign, record: FanSectionRating): SoundOutput | undefined {
+  const sound = fanSectionSound(design, record);
+  return sound === undefined ? undefined : { ...sound, weighted: weightedLevel(sound.outlet) };
+}
+
+function electricalOf(design: FanDesign, voltage: number): ElectricalOutput {
+  const current = motorFullLoadCurrent(design.motorPower, voltage, design.motorEfficiency, design.motor.powerFactor);
+  return {
+    voltage,
+    fullLoadCurrent: current,
+    minimumCircuitAmpacity: minimumCircuitAmpacity(Array<number>(design.count).fill(current)),
+    caution: "a proposal computed from power; nameplates, the local electrical code and a licensed person decide",
+  };
+}
+
+/** So many alternatives are told. */
+const mostAlternatives = 12;
+
+function alternativesOf(
+  job: Job,
+  design: FanDesign,
+  rating: UnitRating,
+  record: FanSectionRating,
+  catalogue: Catalogue,
+): NonNullable<FanOutput["alternatives"]> {
+  const { looked, candidates } = selectFans({
+    frame: job.unit.frame,
+    air: record.entering,
+    at: { condition: rating.condition, operation: rating.operation },
+    rise: record.totalPressureRise,
+    values: design,
+    wheels: catalogue.names("fan wheel").map((name) => catalogue.component("fan wheel", name) as FanWheel),
+    counts: Array.from({ length: 16 }, (_, index) => index + 1),
+    drives: ["belt", "direct"],
+    pressureToPeak: 0.9,
+  });
+  const shown = candidates.slice(0, mostAlternatives);
+  return { looked, candidates: shown.map(({ wheel, ...rest }) => ({ ...rest, wheel: wheel.head.name })) };
+}
