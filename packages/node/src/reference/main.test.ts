@@ -154,4 +154,107 @@ describe("npm run reference", () => {
     expect(glycol.output).toMatch(/freeze point fluid EG, x_mass_pct 30 +Tfreeze_C +expected +-14.58/);
     expect(glycol.output).toContain("mass fraction 0.8 is outside 0…0.6");
   });
+
+  it("runs coils with what is given, other values and other words", async () => {
+    const geometry = {
+      rows: 6,
+      finned_height_m: 0.6096,
+      Pt_m: 0.0381,
+      Pl_m: 0.033,
+      circuits: 16,
+      finned_length_m: 0.6,
+      tube_od_m: 0.015875,
+      tube_wall_m: 0.0005,
+      fins_per_inch: 10,
+      fin_thickness_m: 0.00016,
+    };
+    const inputs = {
+      T_air_in_C: 30,
+      RH: 0.6,
+      face_velocity_fpm: 450,
+      T_fluid_in_C: 4,
+      V_fluid_m3h: 6,
+      fluid: "PG 30 %",
+    };
+    await file("cooling.json", {
+      cases: [
+        { id: "A", geometry, inputs, outputs: { Q_kW: 18, T_wb_out_C: 17 }, uncertainty: { Q_kW: 0.5 } },
+        { id: "B", geometry: { ...geometry, circuits: 7 }, inputs, outputs: { Q_kW: 18 } },
+        { id: "C", geometry: { ...geometry, circuits: undefined }, inputs, outputs: { Q_kW: 18 } },
+        { id: "D", inputs, outputs: { Q_kW: 18 } },
+        { id: "E", type: "worked example", inputs: "30 °C air", outputs: { Q_kW: 18 } },
+        { id: "F", geometry, inputs: { ...inputs, fluid: "brine" }, outputs: { Q_kW: 18 } },
+        { id: "G", geometry, inputs: { ...inputs, RH: "half" }, outputs: { Q_kW: 18 } },
+        { id: "H", geometry, inputs: { ...inputs, T_air_in_C: 900 }, outputs: { Q_kW: 18 } },
+        { id: "I", geometry, inputs, outputs: { colour: "blue" } },
+        { id: "J", geometry, inputs, outputs: { some_routine: { Q: 19 } } },
+      ],
+    });
+    const { code, output, errors } = await run("cooling.json");
+    expect([code, errors]).toEqual([0, ""]);
+    expect(output).toMatch(
+      /A +total capacity .* ±0.5; Wang-Chi-Chang 2000 outside its range by 20 % \(transverse pitch\)\n/,
+    );
+    expect(output).toMatch(/A +leaving wet bulb +expected +17 /);
+    expect(output).toMatch(/A +total capacity \(Elmahdy-Mitalas surface\) +expected +18/);
+    expect(output).toMatch(/B +not run: 7 circuits do not divide 6 rows of 16 tubes/);
+    expect(output).toMatch(/C +not run: circuits is not given/);
+    expect(output).toMatch(/D +not run: neither a geometry nor resistances are given/);
+    expect(output).toMatch(/E +not run: its inputs are told in words \(30 °C air\); worked example/);
+    expect(output).toMatch(/F +not run: fluid "brine" is not water, EG or PG with a share/);
+    expect(output).toMatch(/G +not run: the moisture of the air is not given/);
+    expect(output).toMatch(/H +not run: .*900/);
+    expect(output).toMatch(/I +not run: it holds no figure that the program gives/);
+    expect(output).toMatch(/J +total capacity against some_routine +expected +19/);
+    const json = JSON.parse((await run("cooling.json", "--json")).output) as Record<string, unknown>[];
+    expect(json.some((row) => "note" in row)).toBe(false);
+  });
+
+  it("runs heating coils by fitted coefficients, steam, stall and steam vectors", async () => {
+    await file("heating.json", {
+      cases: [
+        {
+          id: "counter",
+          inputs: {
+            m_air_kg_s: 1,
+            T_air_in_C: 0,
+            m_water_kg_s: 1,
+            T_water_in_C: 50,
+            UA_air: "2 m_a^0.5",
+            UA_water: "2 m_w^0.8 kW/K",
+            eps: "counterflow",
+            cp_air: 1,
+            cp_water: 4190,
+          },
+          outputs: { NTU: 1, Q_kW: 30 },
+        },
+        { id: "odd", inputs: { m_air_kg_s: 1, T_air_in_C: 0, UA_air: "much" }, outputs: { Q_kW: 3 } },
+        {
+          id: "steam",
+          inputs: { steam: "at 2 bar", p_barg: 1, m_air_kg_s: 2, T_air_in_C: 0, T_air_out_C: 20 },
+          outputs: { steam_kg_s: 0.018 },
+        },
+        {
+          id: "stall",
+          inputs: { T1: 0, T2: 40, T_steam: 120, T_back: 100 },
+          outputs: { TDC: 1.5, for_setpoint_30: { Ts_at_30_C: 90, load_pct: 75 } },
+        },
+      ],
+      steam_coil_vectors: {
+        points: [
+          { rows: 1, fpi: 8, T_in: -20, p_barg: 0.345, m_air: 2.5909, UA: 610.01, T_air_out: 6.7922, Q_kW: 69.833 },
+          { rows: 1, fpi: 8, T_in: -20, p_barg: 0.345, Q_kW: 69.833 },
+        ],
+      },
+    });
+    const { code, output } = await run("heating.json");
+    expect(code).toBe(0);
+    expect(output).toMatch(/counter +transfer units +expected +1 +got +1 /);
+    expect(output).toMatch(/odd +not run: T_water_in_C is not given/);
+    expect(output).toMatch(/steam +condensate +expected +0.018 +got +0.0182/);
+    expect(output).toMatch(/stall +temperature design constant +expected +1.5 +got +1.5 /);
+    expect(output).toMatch(/stall +steam temperature for 30 °C +expected +90 +got +90 /);
+    expect(output).toMatch(/p_barg 0.345 +leaving dry bulb of steam-coil vector +expected +6.7922 +got +6.79/);
+    expect(output).toMatch(/not run: m_air is not given/);
+  });
 });

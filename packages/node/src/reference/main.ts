@@ -46,7 +46,7 @@ export async function runReference(words: readonly string[], surroundings: Surro
     const rows = await rowsOf(file, surroundings, named.length > 0);
     if (rows === "bad") code = 2;
     if (typeof rows === "string") continue;
-    if (json) collected.push(...rows.map((row) => ({ file, ...row })));
+    if (json) collected.push(...rows.map(({ note: _printedOnly, ...row }) => ({ file, ...row })));
     else surroundings.output(`${printRows(file, rows)}\n`);
   }
   if (json) surroundings.output(`${JSON.stringify(collected, undefined, 1)}\n`);

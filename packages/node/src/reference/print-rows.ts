@@ -13,7 +13,7 @@ function printRow(row: Row, caseWidth: number, quantityWidth: number): string {
   const name = `  ${row.case.padEnd(caseWidth)}  `;
   if (row.reason !== undefined) {
     const quantity = row.quantity === notRun ? "" : `${row.quantity}: `;
-    return `${name}${quantity}${notRun}: ${row.reason}`;
+    return `${name}${quantity}${notRun}: ${row.reason}${noteOf(row)}`;
   }
   const share = relativeError(row);
   const parts = [
@@ -24,7 +24,11 @@ function printRow(row: Row, caseWidth: number, quantityWidth: number): string {
   ];
   if (share !== null) parts.push(`(${percent(share)})`);
   if (row.uncertainty !== null) parts.push(`${row.within ? "within" : "outside"} ±${figure(row.uncertainty)}`);
-  return name + parts.join("  ");
+  return name + parts.join("  ") + noteOf(row);
+}
+
+function noteOf(row: Row): string {
+  return row.note === undefined ? "" : `; ${row.note}`;
 }
 
 function printStatistics(rows: readonly Row[]): string[] {
@@ -49,10 +53,9 @@ function printQuantity(s: Statistics): string {
     `worst ${signed(s.worst.error!)} at ${s.worst.case}`,
   ];
   if (s.relative) {
-    const { mean, rms, largest } = s.relative;
-    parts.push(
-      `relative: mean ${percent(mean)}, rms ${percent(rms).replace("+", "")}, largest ${percent(largest).replace("+", "")}`,
-    );
+    const { mean, meanSize, rms, largest } = s.relative;
+    const [size, root, most] = [meanSize, rms, largest].map((share) => percent(share).replace("+", ""));
+    parts.push(`relative: mean ${percent(mean)}, mean of absolute errors ${size}, rms ${root}, largest ${most}`);
   }
   if (s.stated > 0) parts.push(`${s.within} of ${s.stated} within the stated uncertainty`);
   return parts.join("; ");

@@ -13,6 +13,8 @@ export interface Row {
   readonly within: boolean | null;
   /** Only on what was not run. */
   readonly reason?: string;
+  /** What a reader of the case should know, on its first row; printed, no part of the JSON. */
+  readonly note?: string;
 }
 
 /** What stands in the place of a quantity that was not compared. */

@@ -8,17 +8,26 @@ export interface Statistics {
   readonly mean: number;
   readonly rms: number;
   readonly worst: Row;
-  /** Relative mean, rms and largest error, of the cases whose figure is not 0; null for values whose zero is arbitrary. */
-  readonly relative: { readonly mean: number; readonly rms: number; readonly largest: number } | null;
+  /** Relative errors of the cases whose figure is not 0; null for values whose zero is arbitrary. */
+  readonly relative: RelativeErrors | null;
   /** Cases that state an uncertainty, and those of them whose error is no larger. */
   readonly stated: number;
   readonly within: number;
 }
 
+/** Errors as shares of what was expected. */
+export interface RelativeErrors {
+  readonly mean: number;
+  /** Mean of absolute errors. */
+  readonly meanSize: number;
+  readonly rms: number;
+  readonly largest: number;
+}
+
 /** Whether a share of the value says anything: the zero of a Celsius scale or of the enthalpy of air is arbitrary. */
 export function relativeError(row: Row): number | null {
   if (row.error === null || row.expected === null || row.expected === 0) return null;
-  if (row.unit === "°C" || row.unit === "kJ/kg dry air") return null;
+  if (row.unit === "°C" || row.unit.endsWith("J/kg dry air")) return null;
   return row.error / Math.abs(row.expected);
 }
 
@@ -39,6 +48,7 @@ function groupStatistics(rows: readonly Row[]): Statistics {
   const errors = rows.map((row) => row.error!);
   const shares = rows.map(relativeError).filter((share) => share !== null);
   const size = (row: Row) => Math.abs(row.error!);
+  const sizes = shares.map((share) => Math.abs(share));
   return {
     quantity: rows[0]!.quantity,
     unit: rows[0]!.unit,
@@ -49,7 +59,7 @@ function groupStatistics(rows: readonly Row[]): Statistics {
     relative:
       shares.length === 0
         ? null
-        : { mean: mean(shares), rms: rms(shares), largest: Math.max(...shares.map((share) => Math.abs(share))) },
+        : { mean: mean(shares), meanSize: mean(sizes), rms: rms(shares), largest: Math.max(...sizes) },
     stated: rows.filter((row) => row.uncertainty !== null).length,
     within: rows.filter((row) => row.within === true).length,
   };
