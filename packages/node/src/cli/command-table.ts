@@ -12,14 +12,17 @@ export interface CommandLine {
   readonly examples: readonly { readonly line: string; readonly meaning: string }[];
 }
 
+/** What may follow the program's name. */
 export type CommandName = "rate" | "fan" | "air" | "coil" | "read" | "schema" | "serve";
 
+/** A word that a command takes besides options. */
 export interface Operand {
   readonly name: string;
   readonly meaning: string;
   readonly optional?: true;
 }
 
+/** An option and, where it takes one, its value. */
 export interface OptionLine {
   /** As typed, with the name of the value in angle brackets: `--units <system>`. */
   readonly flags: string;
@@ -28,8 +31,11 @@ export interface OptionLine {
   readonly default?: string;
 }
 
+/** The program as it is typed. */
 export const programName = "oncethrough";
+/** The version that `--version` prints. */
 export const programVersion = "0.1.0";
+/** What the program is for, in a line. */
 export const programMeaning =
   "outside-air units built to order for laboratories: one job file in, the solved machine out";
 
@@ -54,6 +60,7 @@ function json(name: string): OptionLine {
 
 const job: Operand = { name: "job", meaning: "the job file (YAML), or - for standard input" };
 
+/** The commands, in the order in which the help lists them. */
 export const commands: readonly CommandLine[] = [
   {
     name: "rate",

@@ -29,6 +29,7 @@ export function optionText(given: Given, name: string): string | undefined {
   return typeof value === "string" ? value : undefined;
 }
 
+/** True where an option without value was given. */
 export function optionFlag(given: Given, name: string): boolean {
   return given.options[name] === true;
 }

@@ -13,6 +13,7 @@ export interface JobText {
   readonly version: string;
 }
 
+/** A line of the folder's list. */
 export interface JobEntry {
   readonly name: string;
   /** Bytes. */

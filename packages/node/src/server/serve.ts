@@ -4,6 +4,7 @@ import type { FastifyInstance } from "fastify";
 import { createServer } from "./server.ts";
 import type { ServerOptions } from "./server-options.ts";
 
+/** A server that listens. */
 export interface Serving {
   /** The address to open, token included. */
   readonly address: string;

@@ -21,6 +21,7 @@ export const givenProperties = [
   { key: "specificVolume", words: "specific volume", quantity: "specificVolume", unit: "m³/kg dry air" },
 ] as const satisfies readonly AirProperty[];
 
+/** Key of a property that may be given. */
 export type GivenKey = (typeof givenProperties)[number]["key"];
 
 /** All properties of a state, in the order in which they are printed. */

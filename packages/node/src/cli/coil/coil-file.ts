@@ -123,6 +123,7 @@ export const coilFields = {
   ),
 } as const;
 
+/** What a coil file gives. */
 export type CoilValues = ValuesOf<typeof coilFields>;
 
 /** Pa absolute at the coil. */

@@ -18,6 +18,7 @@ export interface RateOutput {
   readonly conditions: readonly ConditionOutput[];
 }
 
+/** A state of air. */
 export interface AirOutput {
   readonly dryBulb: number;
   readonly wetBulb: number;
@@ -27,6 +28,7 @@ export interface AirOutput {
   readonly enthalpy: number;
 }
 
+/** The air behind a section, and where that is. */
 export interface StationOutput extends AirOutput {
   readonly after: string;
   readonly position: number;
@@ -40,6 +42,7 @@ export interface StationOutput extends AirOutput {
   readonly airflow: number;
 }
 
+/** A section's balances and the figures of its kind. */
 export interface SectionOutput {
   readonly name: string;
   readonly kind: string;
@@ -49,6 +52,7 @@ export interface SectionOutput {
   readonly figures: Readonly<Record<string, number>>;
 }
 
+/** The unit solved at one condition. */
 export interface ConditionOutput {
   readonly key: string;
   readonly name: string;

@@ -5,6 +5,7 @@ export function number(description: string): object {
   return { type: "number", description };
 }
 
+/** A piece of text. */
 export function text(description?: string): object {
   return description === undefined ? { type: "string" } : { type: "string", description };
 }
@@ -15,6 +16,7 @@ export function record(properties: Readonly<Record<string, object>>, ...optional
   return { type: "object", required, additionalProperties: false, properties };
 }
 
+/** A list of one sort of thing. */
 export function listOf(items: object, description?: string): object {
   return description === undefined ? { type: "array", items } : { type: "array", items, description };
 }

@@ -6,6 +6,7 @@ import { fanSchema } from "../fan/fan-schema.ts";
 import { rateSchema } from "../rate/rate-schema.ts";
 import { readSchema } from "../read/read-schema.ts";
 
+/** Name of a published schema. */
 export type SchemaName = (typeof schemaNames)[number];
 
 /** The published schemas, each made when asked for. */
