@@ -5,6 +5,8 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { arrowsPage } from "./arrows-page.mjs";
+import { coilPage } from "./coil-page.mjs";
+import { coilScatter } from "./coil-scatter.mjs";
 import { commandPage } from "./command-page.mjs";
 import { Complaint, projectRoot, runTool } from "./run.mjs";
 import { importSources } from "./sources.mjs";
@@ -17,6 +19,7 @@ function sources() {
   loaded ??= importSources("generate", {
     commandTable: "packages/node/src/cli/command-table.ts",
     exitCodes: "packages/node/src/cli/exit-code.ts",
+    runCases: "packages/node/src/reference/run-cases.ts",
     schemas: "packages/node/src/cli/schema/schemas.ts",
   });
   return loaded;
@@ -35,6 +38,8 @@ const generators = [
       );
     },
   },
+  { file: "docs/validation/coils.md", make: async () => coilPage((await sources()).runCases?.runCases) },
+  { file: "docs/validation/coils.svg", make: async () => coilScatter((await sources()).runCases?.runCases) },
   ...["job", "rate", "fan", "air", "coil", "read"].map((name) => ({
     file: `schemas/${name}.schema.json`,
     make: async () => `${JSON.stringify((await sources()).schemas?.schemas[name](), undefined, 2)}\n`,

@@ -86,6 +86,9 @@ function pointRows(point: CaseData, data: CaseData, fallback: string): Row[] {
   if (!isCaseData(geometry)) return [notRunRow(name, `there is no geometry "${label}"`)];
   return caseRows(name, point, metaOf(data), ["V_face", "rho", "mu"], () => {
     const bank = bankOf(geometry);
+    for (const key of ["V_face", "rho", "mu"]) {
+      if (!((point[key] as number) > 0)) throw new RangeError(`${key} ${point[key]}: more than 0 is wanted`);
+    }
     const massFlux = ((point.V_face as number) * (point.rho as number)) / bank.freeFlowShare;
     const reynolds = (massFlux * bank.collarDiameter) / (point.mu as number);
     return [
