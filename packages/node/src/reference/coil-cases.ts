@@ -34,6 +34,8 @@ const coilKeys = ["T_air_in_C", "T_water_in_C", "T_fluid_in_C", "m_water_kg_s", 
 
 function isCoilFile(data: CaseData): boolean {
   const cases = listAt(data, "cases").filter(isCaseData);
+  // Cases all told in words are known by what the file says of itself.
+  if (cases.length > 0 && /\bcoils?\b/i.test(String(metaOf(data).description))) return true;
   return (
     cases.some(
       (each) => coilKeys.some((key) => key in partOf(each, "inputs")) || "tube_od_m" in partOf(each, "geometry"),

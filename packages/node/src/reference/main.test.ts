@@ -206,6 +206,8 @@ describe("npm run reference", () => {
     expect(output).toMatch(/H +not run: .*900/);
     expect(output).toMatch(/I +not run: it holds no figure that the program gives/);
     expect(output).toMatch(/J +total capacity against some_routine +expected +19/);
+    await file("words.json", { meta: { description: "Heating coils" }, cases: [{ id: "A", inputs: "hot water" }] });
+    expect((await run("words.json")).output).toMatch(/A +not run: its inputs are told in words \(hot water\)/);
     const json = JSON.parse((await run("cooling.json", "--json")).output) as Record<string, unknown>[];
     expect(json.some((row) => "note" in row)).toBe(false);
   });
