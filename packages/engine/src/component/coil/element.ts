@@ -1,5 +1,10 @@
 import { finEfficiency, surfaceEfficiency } from "#component/finned-surface/fin-efficiency";
-import { condensedWaterEnthalpy, enthalpyFromHumidityRatio, moistAirSpecificHeat } from "#fluid/moist-air";
+import {
+  condensedWaterEnthalpy,
+  dryBulbFromEnthalpy,
+  enthalpyFromHumidityRatio,
+  moistAirSpecificHeat,
+} from "#fluid/moist-air";
 import { saturationHumidityRatio } from "#fluid/saturation";
 import type { Coil } from "./coil.ts";
 import type { CoilWork } from "./performance.ts";
@@ -7,6 +12,10 @@ import type { CoilWork } from "./performance.ts";
 /** J/kg, of vapour at 0 °C and what a kelvin takes off the latent heat: h_g − h_f of the air relations in use. */
 const latentHeatAtZero = 2_501_000;
 const latentHeatFall = 4186 - 1860;
+
+/** K by which a surface temperature may move in a pass without another being made, and the most passes. */
+const farMove = 0.3;
+const mostPasses = 8;
 
 /**
  * Solves one element (the tubes of a row that belong to one water level) for the air and the liquid that enter it: dry,
@@ -46,6 +55,7 @@ export function solveElement(
   solveDry(coil, e, slot, liquidIn, liquidMean, behindRoot, work);
   // No point of the surface is colder than the liquid: with that above the dew point nothing condenses.
   if (liquidIn >= element.dryBulb || saturationHumidityRatio(liquidIn, pressure) >= element.humidityRatio) return;
+  if (!canCondense(coil, e, pressure, liquidMean, behindRoot, work)) return;
   solveWet(coil, e, slot, pressure, liquidIn, liquidMean, behindRoot, passes, work);
 }
 
@@ -104,8 +114,10 @@ function solveWet(
   const perLevel = coil.rows / coil.levels;
   const width = coil.width[e]! / c.lanes;
   const liquidShare = (coil.width[e]! / perLevel) * c.liquidCapacity;
+  let root = Math.min(air, Math.max(liquidIn, work.root[slot]!));
+  let surface = Math.min(air, Math.max(root, work.surface[slot]!));
   // K of dry-bulb difference that a kg/kg of moisture is worth: θ = t + κ W is the driving potential in kelvin.
-  const kappa = (latentHeatAtZero - latentHeatFall * liquidMean) / moistAirSpecificHeat(moisture);
+  const kappa = (latentHeatAtZero - latentHeatFall * surface) / moistAirSpecificHeat(moisture);
   const airPotential = air + kappa * moisture;
   const wetnessIn = saturationHumidityRatio(liquidIn, pressure);
   const wetnessMean = saturationHumidityRatio(liquidMean, pressure);
@@ -114,11 +126,9 @@ function solveWet(
   const liquidOut = Math.min(air, 2 * liquidMean - liquidIn);
   const liquidRise = chord(kappa, liquidIn, wetnessIn, liquidOut, saturationHumidityRatio(liquidOut, pressure));
 
-  let root = Math.min(air, Math.max(liquidIn, work.root[slot]!));
-  let surface = Math.min(air, Math.max(root, work.surface[slot]!));
   let wetnessRoot = saturationHumidityRatio(root, pressure);
   let wetnessSurface = saturationHumidityRatio(surface, pressure);
-  const coefficient = c.airCoefficient * wettedFactor(coil, e, pressure, liquidMean, behindRoot, work);
+  const coefficient = c.airCoefficient * c.wetFactor;
   const transfers = (coefficient * coil.outsideRow) / capacity;
   const sensibleReach = 1 - Math.exp(-transfers);
   const latentReach = lewis === 1 ? sensibleReach : 1 - Math.exp(-transfers / lewis);
@@ -126,7 +136,9 @@ function solveWet(
   let heat = 0;
   let slope = 0;
   let efficiency = 1;
-  for (let pass = 0; pass < passes; pass++) {
+  let moved = 0;
+  for (let pass = 0; pass < passes || (moved > farMove && pass < mostPasses); pass++) {
+    const surfaceBefore = surface;
     const rootRise = chord(kappa, liquidMean, wetnessMean, root, wetnessRoot);
     const finRise = chord(kappa / lewis, root, wetnessRoot, surface, wetnessSurface);
     efficiency = surfaceEfficiency(
@@ -145,28 +157,38 @@ function solveWet(
     const miss = surfacePotential - surface - kappa * wetnessSurface;
     surface += miss / (1 + kappa * saturationSlope(surface, wetnessSurface));
     surface = Math.min(air, Math.max(root, surface));
+    moved = Math.abs(surface - surfaceBefore);
     wetnessRoot = saturationHumidityRatio(root, pressure);
     wetnessSurface = saturationHumidityRatio(surface, pressure);
   }
   work.root[slot] = root;
   work.surface[slot] = surface;
-  if (!(heat > element.heat)) return;
+  const wetShare = wetShareOf(moisture, surface, wetnessSurface, pressure);
+  if (wetShare === 0) return;
 
+  // The dry bulb has relaxed to the surface; moisture follows from energy. No more heat than leaves the air as moist as the
+  // surface is.
   const leaving = surface + (air - surface) * (1 - sensibleReach);
   const drained = condensedWaterEnthalpy(surface);
-  const before = enthalpyFromHumidityRatio(air, moisture) - moisture * drained;
-  const after = before - heat / (width * c.dryAirFlow) - enthalpyFromHumidityRatio(leaving, 0);
-  const moistureLeaving =
-    after / (enthalpyFromHumidityRatio(leaving, 1) - enthalpyFromHumidityRatio(leaving, 0) - drained);
-  if (!(moistureLeaving < moisture && moistureLeaving >= 0)) return;
-  work.wet[slot] = 1;
-  element.heat = heat;
-  element.airSlope = slope;
-  element.liquidSlope = slope * liquidRise;
-  element.leavingDryBulb = leaving;
-  element.leavingHumidityRatio = moistureLeaving;
+  const enthalpy = enthalpyFromHumidityRatio(air, moisture);
+  const flow = width * c.dryAirFlow;
+  const driest = enthalpyFromHumidityRatio(leaving, wetnessSurface) + (moisture - wetnessSurface) * drained;
+  const wetHeat = Math.min(heat, flow * (enthalpy - driest));
+  if (!(wetHeat > element.heat)) return;
+  const before = enthalpy - moisture * drained - wetHeat / flow - enthalpyFromHumidityRatio(leaving, 0);
+  const perMoisture = enthalpyFromHumidityRatio(leaving, 1) - enthalpyFromHumidityRatio(leaving, 0) - drained;
+  const wetLeaving = Math.min(moisture, before / perMoisture);
+  // Dry and wet solution are mixed by the wet share, and the dry bulb follows from energy.
+  const dry = 1 - wetShare;
+  element.heat = dry * element.heat + wetShare * wetHeat;
+  element.airSlope = dry * element.airSlope + wetShare * slope;
+  element.liquidSlope = dry * element.liquidSlope + wetShare * slope * liquidRise;
+  element.leavingHumidityRatio = moisture - wetShare * (moisture - wetLeaving);
+  const left = enthalpy - element.heat / flow - (moisture - element.leavingHumidityRatio) * drained;
+  element.leavingDryBulb = dryBulbFromEnthalpy(left, element.leavingHumidityRatio);
   element.condensateTemperature = surface;
   element.surfaceEfficiency = efficiency;
+  work.wet[slot] = wetShare;
 }
 
 /** Rise of the potential θ = t + κ W_s per kelvin between two temperatures, or at them when they are one. */
@@ -189,25 +211,36 @@ function meanReach(sensible: number, latent: number, byHeat: number, byMoisture:
   return Math.min(0.999999999, Math.max(Math.min(sensible, latent), Math.min(Math.max(sensible, latent), mean)));
 }
 
-/** The wet surface factor, as far as the fins are wet: from their roots outwards to where the dry fin meets the dew point. */
-function wettedFactor(
+/**
+ * Whether water can condense: the dry fin's mean is colder than the dew point. What a fin's cold root would condense
+ * before that, its warm rim would give back.
+ */
+function canCondense(
   coil: Coil,
   e: number,
   pressure: number,
   liquidMean: number,
   behindRoot: number,
   work: CoilWork,
-): number {
+): boolean {
   const { c, element } = work;
-  if (c.wetFactor === 1) return 1;
   const perWidth = (element.heat * c.lanes) / coil.width[e]!;
   const root = liquidMean + perWidth * behindRoot;
   const middle = (element.dryBulb + element.leavingDryBulb) / 2;
-  const mean = middle - perWidth / (c.airCoefficient * coil.outsideRow);
-  // Mean over the fin lies about two thirds of the way from root to tip.
-  const tip = Math.min(element.dryBulb, root + 1.5 * Math.max(0, mean - root));
-  const atRoot = saturationHumidityRatio(Math.max(-90, root), pressure);
-  const atTip = saturationHumidityRatio(Math.max(-90, tip), pressure);
-  const wetted = atTip > atRoot ? (element.humidityRatio - atRoot) / (atTip - atRoot) : 1;
-  return 1 + (c.wetFactor - 1) * Math.min(1, Math.max(0, wetted));
+  const mean = Math.max(root, middle - perWidth / (c.airCoefficient * coil.outsideRow));
+  return saturationHumidityRatio(mean, pressure) < element.humidityRatio;
+}
+
+/** K below the dew point at which a fin's mean surface counts as wet all over. */
+const fullyWetBelow = 0.5;
+
+/**
+ * How much of an element is wet, from its wet solution: nothing where the wet fin's mean would be at the dew point (no film
+ * forms, and the dry solution holds), everything half a kelvin below it, as the condensate of the cold roots runs down over
+ * the rest. The ramp keeps heat and moisture without a step where a row turns wet.
+ */
+function wetShareOf(moisture: number, surface: number, wetnessSurface: number, pressure: number): number {
+  if (wetnessSurface >= moisture) return 0;
+  const wetnessFull = saturationHumidityRatio(surface + fullyWetBelow, pressure);
+  return wetnessFull <= moisture ? 1 : (moisture - wetnessSurface) / (wetnessFull - wetnessSurface);
 }

@@ -8,8 +8,9 @@
  * @param liquid list: °C, from the inlet at index 0; corrected in place
  * @param low °C, -60…200: no temperature goes below
  * @param high °C, -60…200: or above
+ * @param step share, 0.1…1: how much of the step is taken
  * @outside keeps answering
- * @example (() => { const t = [5, 8, 9]; correctLiquid(2, [2, 1, 1, 3], [0, 4, 7], t, 0, 20); return t[2]; })() // 7 ± 1e-12
+ * @example (() => { const t = [5, 8, 9]; correctLiquid(2, [2, 1, 1, 3], [0, 4, 7], t, 0, 20, 1); return t[2]; })() // 7 ± 1e-12
  * @source definition Gaussian elimination
  */
 export function correctLiquid(
@@ -19,6 +20,7 @@ export function correctLiquid(
   liquid: Float64Array,
   low: number,
   high: number,
+  step: number,
 ): void {
   for (let k = 0; k < n; k++) {
     let pivot = k;
@@ -38,7 +40,7 @@ export function correctLiquid(
     let sum = imbalance[k + 1]!;
     for (let j = k + 1; j < n; j++) sum -= matrix[k * n + j]! * imbalance[j + 1]!;
     imbalance[k + 1] = sum / matrix[k * n + k]!;
-    liquid[k + 1] = Math.min(high, Math.max(low, liquid[k + 1]! - imbalance[k + 1]!));
+    liquid[k + 1] = Math.min(high, Math.max(low, liquid[k + 1]! - step * imbalance[k + 1]!));
   }
 }
 

@@ -13,7 +13,10 @@ import { correctLiquid } from "./liquid-correction.ts";
 import type { CoilInlet, CoilPerformance, CoilWork } from "./performance.ts";
 
 /** Iterations after which a march that has not settled is handed back as it stands. */
-const mostIterations = 40;
+const mostIterations = 60;
+
+/** Iterations after which a march that swings takes part of each step. */
+const settledSteps = 10;
 
 /** K of liquid temperature and share of the heat to which a march is brought. */
 const liquidTolerance = 1e-5;
@@ -59,7 +62,7 @@ export function solveCoil(coil: Coil, inlet: CoilInlet, work: CoilWork, out: Coi
     before = work.c.heat;
     if (miss < liquidTolerance && change <= heatTolerance * Math.abs(before) + 1e-9) break;
     if (k === mostIterations - 1) out.converged = miss < 1e-3;
-    else correctLiquid(coil.levels, work.matrix, work.imbalance, work.liquid, low, high);
+    else correctLiquid(coil.levels, work.matrix, work.imbalance, work.liquid, low, high, k < settledSteps ? 1 : 0.4);
   }
   gatherPerformance(coil, inlet, work, out);
 }
