@@ -1,6 +1,7 @@
 import { buildCoil, type Coil, circuitChoices } from "#component/coil/coil";
 import type { FinnedSurface } from "#component/finned-surface/family";
 import type { FinMaterialName, TubeMaterialName } from "#component/finned-surface/material";
+import { inBothUnits } from "./both-units.ts";
 import { type Frame, SectionProblem } from "./contract.ts";
 
 /** What the core's fields read, with what a kind adds. */
@@ -71,7 +72,7 @@ export function prepareCoilBlock(
     throw new SectionProblem(
       "finnedLength",
       "the tubes are longer than the cabinet is wide",
-      `at most ${frame.width.toFixed(3)} m`,
+      `at most ${inBothUnits(frame.width, "length")}`,
     );
   }
   if (!(finnedLength > 0.1)) {
@@ -110,7 +111,7 @@ export function prepareCoilBlock(
     throw new SectionProblem(
       "length",
       "the coil is deeper than the section is long",
-      `at least ${casingDepth.toFixed(3)} m`,
+      `at least ${inBothUnits(casingDepth, "length")}`,
     );
   }
   return {
@@ -138,14 +139,14 @@ function tubesFor(wanted: number | undefined, room: number, pitch: number): numb
     throw new SectionProblem(
       "finnedHeight",
       "the fins are lower than one tube pitch",
-      `at least ${pitch.toFixed(4)} m`,
+      `at least ${inBothUnits(pitch, "length")}`,
     );
   }
   if (tubes > most) {
     throw new SectionProblem(
       "finnedHeight",
       "the coil does not fit the cabinet with its casing, pan and neighbours",
-      `at most ${(most * pitch).toFixed(3)} m`,
+      `at most ${inBothUnits(most * pitch, "length")}`,
     );
   }
   return tubes;

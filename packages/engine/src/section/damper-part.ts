@@ -1,6 +1,7 @@
 import type { Damper } from "#component/damper";
 import { lossFromCurve } from "#component/damper";
 import { component, quantity, type ValuesOf } from "#form/field";
+import { inBothUnits } from "./both-units.ts";
 import { type Frame, SectionProblem } from "./contract.ts";
 import type { Pencil } from "./pencil.ts";
 import { drawAirfoilBlade } from "./pencil-shape.ts";
@@ -58,7 +59,7 @@ export function prepareDamper(
 }
 
 function inches(length: number): string {
-  return `at most ${(length / 0.0254).toFixed(1)} in (${length.toFixed(3)} m)`;
+  return `at most ${(length / 0.0254).toFixed(1)} in (${inBothUnits(length, "length")})`;
 }
 
 /** Loss of a damper's blades at an angle, on the velocity in its face. */

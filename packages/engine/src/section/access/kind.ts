@@ -2,6 +2,7 @@ import { boxFrictionLoss } from "#component/fitting-loss";
 import { choice, flag, quantity, type ValuesOf } from "#form/field";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
+import { inBothUnits } from "../both-units.ts";
 import {
   defineKind,
   type Frame,
@@ -55,14 +56,14 @@ function prepare(values: ValuesOf<typeof fields>, frame: Frame): AccessDesign {
     throw new SectionProblem(
       "doorWidth",
       "the door is wider than the section is long",
-      `at most ${values.length.toFixed(3)} m`,
+      `at most ${inBothUnits(values.length, "length")}`,
     );
   }
   if (values.doorHeight > frame.height) {
     throw new SectionProblem(
       "doorHeight",
       "the door is higher than the cabinet",
-      `at most ${frame.height.toFixed(3)} m`,
+      `at most ${inBothUnits(frame.height, "length")}`,
     );
   }
   return { ...values, frictionLoss: boxFrictionLoss(values.length, frame.width, frame.height), area: frameArea(frame) };

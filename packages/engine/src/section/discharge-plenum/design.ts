@@ -1,5 +1,6 @@
 import { choice, integer, quantity, type ValuesOf } from "#form/field";
 import { ductEntryLosses } from "#standard/duct-entry";
+import { inBothUnits } from "../both-units.ts";
 import { type Frame, SectionProblem } from "../contract.ts";
 
 /** What a job says of its discharge plenum. */
@@ -45,7 +46,7 @@ export function prepareDischargePlenum(values: DischargePlenumValues, frame: Fra
     throw new SectionProblem(
       "outletWidth",
       `${outlets === 1 ? "the opening is" : `${outlets} openings are together`} wider than the cabinet`,
-      `at most ${inches(frame.width / outlets)}`,
+      `at most ${inBothUnits(frame.width / outlets, "length")}`,
     );
   }
   const room = direction === "horizontal" ? frame.height : values.length;
@@ -53,7 +54,7 @@ export function prepareDischargePlenum(values: DischargePlenumValues, frame: Fra
     throw new SectionProblem(
       "outletHeight",
       direction === "horizontal" ? "the opening is higher than the cabinet" : "the opening is longer than the plenum",
-      `at most ${inches(room)}`,
+      `at most ${inBothUnits(room, "length")}`,
     );
   }
   const plenumArea = frame.width * frame.height;
@@ -68,8 +69,4 @@ export function prepareDischargePlenum(values: DischargePlenumValues, frame: Fra
     entryLoss: straight ? edge * (1 - ductArea / plenumArea) : edge,
     turnLoss: straight ? 0 : 1,
   };
-}
-
-function inches(metres: number): string {
-  return `${(Math.floor((metres / 0.0254) * 100) / 100).toString()} in`;
 }

@@ -1,5 +1,6 @@
 import { leastSpringDeflection } from "#component/spring";
 import { standardFanDiameters } from "#standard/fan-diameter";
+import { inBothUnits } from "../both-units.ts";
 import type { Note, SectionCondition, Shortfall } from "../contract.ts";
 import type { FanDesign } from "./design.ts";
 import type { FanSectionRating } from "./rate.ts";
@@ -102,7 +103,7 @@ function springNotes(design: FanDesign, rating: FanSectionRating): readonly Note
   const least = leastSpringDeflection(rating.fanSpeed, design.floor, design.motorPower);
   if (design.isolation === "springs" && design.springs.deflection < least - 1e-6) {
     found.push({
-      what: `springs of ${(design.springs.deflection / 0.0254).toFixed(2)} in stand where the handbook's table, from memory, asks ${(least / 0.0254).toFixed(2)} in at this speed and floor`,
+      what: `springs of ${inBothUnits(design.springs.deflection, "length")} stand where the handbook's table, from memory, asks ${inBothUnits(least, "length")} at this speed and floor`,
       weight: "information",
       source: "ashrae-applications-noise-vibration",
     });

@@ -1,6 +1,7 @@
 import type { FilterMedium } from "#component/filter-medium";
 import { wallOpeningLoss } from "#component/fitting-loss";
 import { choice, component, quantity, type ValuesOf } from "#form/field";
+import { inBothUnits } from "../both-units.ts";
 import { type Frame, SectionProblem } from "../contract.ts";
 import { frameArea } from "../damper-part.ts";
 import { layOutFlat, layOutLeaning, metres, type PanelGrid, panelSides } from "./panel-layout.ts";
@@ -125,7 +126,7 @@ function flatRack(frame: Frame, thickness: number, length: number, sides: readon
 }
 
 function noRoom(length: number, isFlat: boolean): SectionProblem {
-  const where = `${length.toFixed(3)} m of length`;
+  const where = `${inBothUnits(length, "length")} of length`;
   return isFlat
     ? new SectionProblem(
         "length",

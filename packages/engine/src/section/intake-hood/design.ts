@@ -1,6 +1,7 @@
 import type { WireScreen } from "#component/wire-screen";
 import { choice, component, factor, quantity, type ValuesOf } from "#form/field";
 import { fittingLosses } from "#standard/fitting-loss";
+import { inBothUnits } from "../both-units.ts";
 import { type Frame, SectionProblem } from "../contract.ts";
 import { frameArea } from "../damper-part.ts";
 
@@ -66,10 +67,14 @@ export function prepareIntakeHood(values: ValuesOf<typeof intakeHoodFields>, fra
   const width = values.width ?? frame.width;
   const throatHeight = values.throatHeight ?? frame.height;
   if (width > frame.width + 1e-6) {
-    throw new SectionProblem("width", "the hood is wider than the cabinet", `at most ${frame.width.toFixed(3)} m`);
+    throw new SectionProblem(
+      "width",
+      "the hood is wider than the cabinet",
+      `at most ${inBothUnits(frame.width, "length")}`,
+    );
   }
   if (throatHeight > frame.height + 1e-6) {
-    const allowed = `at most ${frame.height.toFixed(3)} m`;
+    const allowed = `at most ${inBothUnits(frame.height, "length")}`;
     throw new SectionProblem("throatHeight", "the hood's throat is higher than the cabinet", allowed);
   }
   const facesDown = values.opening === "facing down";

@@ -1,6 +1,7 @@
 import { type Louver, louverCoreArea, louverFreeArea } from "#component/louver";
 import type { WireScreen } from "#component/wire-screen";
 import { choice, component, flag, quantity, type ValuesOf } from "#form/field";
+import { inBothUnits } from "../both-units.ts";
 import { type Frame, SectionProblem } from "../contract.ts";
 import { frameArea } from "../damper-part.ts";
 
@@ -67,12 +68,16 @@ export function prepareLouver(values: ValuesOf<typeof louverFields>, frame: Fram
     ["height", height, frame.height],
   ] as const) {
     if (size > clear + 1e-6) {
-      throw new SectionProblem(field, "the louver is larger than the cabinet", `at most ${clear.toFixed(3)} m`);
+      throw new SectionProblem(
+        field,
+        "the louver is larger than the cabinet",
+        `at most ${inBothUnits(clear, "length")}`,
+      );
     }
   }
   if (values.length < values.louver.bladeDepth) {
-    const depth = values.louver.bladeDepth.toFixed(3);
-    throw new SectionProblem("length", "the blades are deeper than the section is long", `at least ${depth} m`);
+    const depth = inBothUnits(values.louver.bladeDepth, "length");
+    throw new SectionProblem("length", "the blades are deeper than the section is long", `at least ${depth}`);
   }
   const freeArea = louverFreeArea(values.louver, width, height);
   if (!(freeArea > 0)) {

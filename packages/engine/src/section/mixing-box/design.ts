@@ -1,6 +1,7 @@
 import { abruptContractionLoss, wallOpeningLoss } from "#component/fitting-loss";
 import { choice, group, quantity, type ValuesOf } from "#form/field";
 import { fittingLosses } from "#standard/fitting-loss";
+import { inBothUnits } from "../both-units.ts";
 import { type Frame, SectionProblem } from "../contract.ts";
 import { type DamperPart, damperPartFields, frameArea, prepareDamper } from "../damper-part.ts";
 
@@ -58,8 +59,8 @@ export function prepareMixingBox(values: ValuesOf<typeof mixingBoxFields>, frame
   const { returnAir } = values;
   const returnOpening = returnAir === undefined ? undefined : prepareReturn(returnAir, frame, values.length);
   if (values.length < outside.damper.frameDepth) {
-    const depth = outside.damper.frameDepth.toFixed(3);
-    throw new SectionProblem("length", "the outside-air damper is deeper than the box is long", `at least ${depth} m`);
+    const depth = inBothUnits(outside.damper.frameDepth, "length");
+    throw new SectionProblem("length", "the outside-air damper is deeper than the box is long", `at least ${depth}`);
   }
   const ratio = outside.area / cabinetArea;
   return {

@@ -1,5 +1,6 @@
 import type { MoistureEliminator } from "#component/moisture-eliminator";
 import { component, quantity, type ValuesOf } from "#form/field";
+import { inBothUnits } from "../both-units.ts";
 import { type Frame, SectionProblem } from "../contract.ts";
 import { frameArea } from "../damper-part.ts";
 
@@ -45,12 +46,16 @@ export function prepareMoistureEliminator(
     ["height", height, frame.height],
   ] as const) {
     if (size > clear + 1e-6) {
-      throw new SectionProblem(field, "the eliminator is larger than the cabinet", `at most ${clear.toFixed(3)} m`);
+      throw new SectionProblem(
+        field,
+        "the eliminator is larger than the cabinet",
+        `at most ${inBothUnits(clear, "length")}`,
+      );
     }
   }
   if (values.length < values.eliminator.depth) {
-    const depth = values.eliminator.depth.toFixed(3);
-    throw new SectionProblem("length", "the blades are deeper than the section is long", `at least ${depth} m`);
+    const depth = inBothUnits(values.eliminator.depth, "length");
+    throw new SectionProblem("length", "the blades are deeper than the section is long", `at least ${depth}`);
   }
   const { eliminator, length } = values;
   return { eliminator, width, height, faceArea: width * height, cabinetArea: frameArea(frame), length };

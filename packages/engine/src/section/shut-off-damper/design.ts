@@ -1,5 +1,6 @@
 import { wallOpeningLoss } from "#component/fitting-loss";
 import { quantity, type ValuesOf } from "#form/field";
+import { inBothUnits } from "../both-units.ts";
 import { type Frame, SectionProblem } from "../contract.ts";
 import { type DamperPart, damperPartFields, frameArea, prepareDamper } from "../damper-part.ts";
 
@@ -22,8 +23,8 @@ export function prepareShutOffDamper(values: ValuesOf<typeof shutOffDamperFields
   const { length, ...damper } = values;
   const part = prepareDamper(damper, "", frame.width, frame.height);
   if (length < part.damper.frameDepth) {
-    const depth = part.damper.frameDepth.toFixed(3);
-    throw new SectionProblem("length", "the damper is deeper than the section is long", `at least ${depth} m`);
+    const depth = inBothUnits(part.damper.frameDepth, "length");
+    throw new SectionProblem("length", "the damper is deeper than the section is long", `at least ${depth}`);
   }
   const cabinetArea = frameArea(frame);
   const ratio = part.area / cabinetArea;

@@ -2,6 +2,7 @@ import { boxFrictionLoss } from "#component/fitting-loss";
 import { quantity, type ValuesOf } from "#form/field";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
+import { inBothUnits } from "../both-units.ts";
 import { defineKind, type Frame, type SectionCondition, SectionProblem, type SectionRating } from "../contract.ts";
 import { frameArea } from "../damper-part.ts";
 import { pencilFor } from "../pencil.ts";
@@ -40,14 +41,14 @@ function prepare(values: ValuesOf<typeof fields>, frame: Frame): SprayGapDesign 
     throw new SectionProblem(
       "hatchWidth",
       "the hatch is wider than the gap is long",
-      `at most ${values.length.toFixed(3)} m`,
+      `at most ${inBothUnits(values.length, "length")}`,
     );
   }
   if (values.hatchHeight > frame.height) {
     throw new SectionProblem(
       "hatchHeight",
       "the hatch is higher than the cabinet",
-      `at most ${frame.height.toFixed(3)} m`,
+      `at most ${inBothUnits(frame.height, "length")}`,
     );
   }
   return { ...values, frictionLoss: boxFrictionLoss(values.length, frame.width, frame.height), area: frameArea(frame) };

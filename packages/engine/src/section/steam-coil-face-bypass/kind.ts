@@ -1,4 +1,5 @@
 import { finEfficiency, surfaceEfficiency } from "#component/finned-surface/fin-efficiency";
+import { inBothUnits } from "../both-units.ts";
 import { steamFigureLines, steamSideWorking } from "../coil-steam-figures.ts";
 import { heatingHeld, steamCoilNotes } from "../coil-steam-notes.ts";
 import { defineKind } from "../contract.ts";
@@ -69,7 +70,7 @@ export const steamCoilFaceBypass = defineKind({
     const over = rating.leavingDryBulb - (at.operation.heatingLeaving ?? Number.POSITIVE_INFINITY);
     if (over > heatingHeld) {
       notes.push({
-        what: `with the bypass open the lanes still heat the air ${over.toFixed(1)} K above what is wanted: damper leakage`,
+        what: `with the bypass open the lanes still heat the air ${inBothUnits(over, "temperatureDifference")} above what is wanted: damper leakage`,
         weight: "information",
       });
     }

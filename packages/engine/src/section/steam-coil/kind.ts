@@ -1,3 +1,4 @@
+import { inBothUnits } from "../both-units.ts";
 import { airSideWorking } from "../coil-figures.ts";
 import { steamFigureLines, steamSideWorking } from "../coil-steam-figures.ts";
 import { heatingHeld, steamCoilNotes } from "../coil-steam-notes.ts";
@@ -32,7 +33,7 @@ export const steamCoil = defineKind({
     const over = rating.leavingDryBulb - (at.operation.heatingLeaving ?? Number.POSITIVE_INFINITY);
     if (design.control === "two-position valve" && over > heatingHeld) {
       notes.push({
-        what: `a two-position valve heats the air ${over.toFixed(1)} K above what is wanted`,
+        what: `a two-position valve heats the air ${inBothUnits(over, "temperatureDifference")} above what is wanted`,
         weight: "information",
       });
     }

@@ -1,5 +1,6 @@
 import type { SteamDispersion } from "#component/steam-dispersion";
 import { component, quantity, type ValuesOf } from "#form/field";
+import { inBothUnits } from "../both-units.ts";
 import { type Frame, SectionProblem } from "../contract.ts";
 import { frameArea } from "../damper-part.ts";
 
@@ -61,14 +62,18 @@ export function prepareSteamHumidifier(
     ["height", height, frame.height],
   ] as const) {
     if (size > clear + 1e-6) {
-      throw new SectionProblem(field, "the panel is larger than the cabinet", `at most ${clear.toFixed(3)} m`);
+      throw new SectionProblem(
+        field,
+        "the panel is larger than the cabinet",
+        `at most ${inBothUnits(clear, "length")}`,
+      );
     }
   }
   if (values.position >= values.length) {
     throw new SectionProblem(
       "position",
       "the tubes lie behind the section's end",
-      `less than ${values.length.toFixed(3)} m`,
+      `less than ${inBothUnits(values.length, "length")}`,
     );
   }
   return {
