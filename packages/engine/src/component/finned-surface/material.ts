@@ -17,8 +17,8 @@ export const tubeMaterials = {
 /** Fin materials. A coating is some micrometres thick: it changes how water clings and corrosion, not conduction. */
 export const finMaterials = {
   aluminium: { conductivity: 220, density: 2700 },
-  "aluminium, hydrophilic coating": { conductivity: 220, density: 2700 },
-  "aluminium, epoxy coating": { conductivity: 220, density: 2700 },
+  "hydrophilic-coated aluminium": { conductivity: 220, density: 2700 },
+  "epoxy-coated aluminium": { conductivity: 220, density: 2700 },
   copper: { conductivity: 386, density: 8940 },
   "stainless steel": { conductivity: 15, density: 8000 },
 } as const satisfies Record<string, CoilMaterial>;
