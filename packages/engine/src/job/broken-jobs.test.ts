@@ -132,7 +132,7 @@ const breakages: readonly Breakage[] = [
   },
   {
     what: "supply air colder than the chilled water",
-    piece: "coil leaving: 52.5 °F",
+    piece: "coil leaving: 53 °F",
     by: "coil leaving: 43 °F",
     at: "coil leaving: 43 °F",
     says: /colder than the chilled water/,

@@ -17,7 +17,7 @@ const closeFins = 500 * 0.00508;
  */
 export function carryOverVelocity(finsPerLength: number, finMaterial: string): number {
   const limit = finsPerLength <= finsOfStep * 1.0001 ? openFins : closeFins;
-  if (finMaterial.endsWith("hydrophilic coating")) return 1.1 * limit;
-  if (finMaterial.endsWith("epoxy coating")) return 0.9 * limit;
+  if (finMaterial.startsWith("hydrophilic")) return 1.1 * limit;
+  if (finMaterial.startsWith("epoxy")) return 0.9 * limit;
   return limit;
 }
