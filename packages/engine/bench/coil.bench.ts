@@ -1,4 +1,5 @@
 import { buildCoil } from "../src/component/coil/coil.ts";
+import { layFineGrid, solveFineGrid } from "../src/component/coil/fine-grid.ts";
 import { solveCoil } from "../src/component/coil/march.ts";
 import { createCoilWork, createPerformance } from "../src/component/coil/performance.ts";
 import type { FinnedSurface } from "../src/component/finned-surface/family.ts";
@@ -54,6 +55,7 @@ const inlet = {
 };
 const work = createCoilWork();
 const out = createPerformance();
+const grid = layFineGrid(coil, 8);
 let turn = 0;
 
 function solve(cold: boolean): void {
@@ -70,6 +72,12 @@ export const suite = {
   title: "an eight-row wet coil of outside air",
   tasks: [
     { name: "row grid, from nothing", operations: 100, run: () => solve(true) },
-    { name: "row grid, from the solution before", operations: 100, run: () => solve(false) },
+    {
+      name: "row grid, from the solution before",
+      operations: 100,
+      run: () => solve(false),
+      compare: "row grid, from nothing",
+    },
+    { name: "fine grid of eight lanes, from the row grid", run: () => solveFineGrid(grid, inlet, out) },
   ],
 };

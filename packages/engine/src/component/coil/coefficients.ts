@@ -38,6 +38,23 @@ export function setAirSide(coil: Coil, inlet: CoilInlet, c: Coefficients): void 
 }
 
 /**
+ * Sets what changes with the moisture of the air before a row: its capacity, and how near it comes to the row's wet surface.
+ *
+ * @param coil record: the coil
+ * @param humidityRatio kg/kg, 0…0.3: of the air before the row
+ * @param c record: receives capacity, transfer units and reach
+ * @outside keeps answering
+ * @example (() => { const c = { dryAirFlow: 1, airCoefficient: 50, wetFactor: 1.2 }; setRowAir({ outsideRow: 10 }, 0.01, c);
+ *   return c.wetTransfers; })() // 0.585594 ± 1e-6
+ * @source definition
+ */
+export function setRowAir(coil: Coil, humidityRatio: number, c: Coefficients): void {
+  c.airCapacity = c.dryAirFlow * moistAirSpecificHeat(humidityRatio);
+  c.wetTransfers = (c.airCoefficient * c.wetFactor * coil.outsideRow) / c.airCapacity;
+  c.wetSensibleReach = 1 - Math.exp(-c.wetTransfers);
+}
+
+/**
  * Sets what holds on the liquid side: capacity at the mean temperature, the inside coefficient as a straight line between
  * inlet and outlet.
  *

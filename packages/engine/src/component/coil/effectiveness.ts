@@ -45,6 +45,6 @@ export function crossflowEffectiveness(transferUnits: number, capacityRatio: num
  */
 export function passesEffectiveness(pass: number, capacityRatio: number, passes: number): number {
   if (Math.abs(1 - capacityRatio) < 1e-9) return (passes * pass) / (1 + (passes - 1) * pass);
-  const ratio = ((1 - pass * capacityRatio) / (1 - pass)) ** passes;
-  return (ratio - 1) / (ratio - capacityRatio);
+  const left = ((1 - pass) / (1 - pass * capacityRatio)) ** passes;
+  return (1 - left) / (1 - capacityRatio * left);
 }

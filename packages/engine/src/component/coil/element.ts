@@ -52,11 +52,14 @@ export function solveElement(
     1 / ((c.tubeCoefficient + c.tubeCoefficientSlope * (liquidMean - work.liquid[0]!)) * coil.insideRow) +
     coil.foulingRow;
   const behindRoot = inside + coil.wallRow;
+  const wasWet = work.wet[slot] !== 0;
   solveDry(coil, e, slot, liquidIn, liquidMean, behindRoot, work);
   // No point of the surface is colder than the liquid: with that above the dew point nothing condenses.
-  if (liquidIn >= element.dryBulb || saturationHumidityRatio(liquidIn, pressure) >= element.humidityRatio) return;
-  if (!canCondense(coil, e, pressure, liquidMean, behindRoot, work)) return;
-  solveWet(coil, e, slot, pressure, liquidIn, liquidMean, behindRoot, passes, work);
+  if (liquidIn >= element.dryBulb) return;
+  const wetnessIn = saturationHumidityRatio(liquidIn, pressure);
+  if (wetnessIn >= element.humidityRatio) return;
+  if (!wasWet && !canCondense(coil, e, pressure, liquidMean, behindRoot, work)) return;
+  solveWet(coil, e, slot, pressure, liquidIn, wetnessIn, liquidMean, behindRoot, passes, work);
 }
 
 function solveDry(
@@ -89,7 +92,7 @@ function solveDry(
   if (Number.isNaN(work.root[slot]!)) {
     const root = liquidMean + (heat / width) * behindRoot;
     work.root[slot] = root;
-    work.surface[slot] = root + 0.3 * (element.dryBulb - root);
+    work.surface[slot] = root + 0.2 * (element.dryBulb - root);
   }
 }
 
@@ -99,6 +102,7 @@ function solveWet(
   slot: number,
   pressure: number,
   liquidIn: number,
+  wetnessIn: number,
   liquidMean: number,
   behindRoot: number,
   passes: number,
@@ -119,7 +123,6 @@ function solveWet(
   // K of dry-bulb difference that a kg/kg of moisture is worth: θ = t + κ W is the driving potential in kelvin.
   const kappa = (latentHeatAtZero - latentHeatFall * surface) / moistAirSpecificHeat(moisture);
   const airPotential = air + kappa * moisture;
-  const wetnessIn = saturationHumidityRatio(liquidIn, pressure);
   const wetnessMean = saturationHumidityRatio(liquidMean, pressure);
   const potential = airPotential - liquidIn - kappa * wetnessIn;
   // The chord of the saturation curve over the liquid's whole rise; it never reaches the air's own temperature.
@@ -129,8 +132,7 @@ function solveWet(
   let wetnessRoot = saturationHumidityRatio(root, pressure);
   let wetnessSurface = saturationHumidityRatio(surface, pressure);
   const coefficient = c.airCoefficient * c.wetFactor;
-  const transfers = (coefficient * coil.outsideRow) / capacity;
-  const sensibleReach = 1 - Math.exp(-transfers);
+  const { wetTransfers: transfers, wetSensibleReach: sensibleReach } = c;
   const latentReach = lewis === 1 ? sensibleReach : 1 - Math.exp(-transfers / lewis);
   const seen = (capacity * perLevel) / c.lanes;
   let heat = 0;
@@ -163,7 +165,7 @@ function solveWet(
   }
   work.root[slot] = root;
   work.surface[slot] = surface;
-  const wetShare = wetShareOf(moisture, surface, wetnessSurface, pressure);
+  const wetShare = wetShareOf(moisture, surface, wetnessSurface);
   if (wetShare === 0) return;
 
   // The dry bulb has relaxed to the surface; moisture follows from energy. No more heat than leaves the air as moist as the
@@ -173,11 +175,11 @@ function solveWet(
   const enthalpy = enthalpyFromHumidityRatio(air, moisture);
   const flow = width * c.dryAirFlow;
   const driest = enthalpyFromHumidityRatio(leaving, wetnessSurface) + (moisture - wetnessSurface) * drained;
-  const wetHeat = Math.min(heat, flow * (enthalpy - driest));
-  if (!(wetHeat > element.heat)) return;
+  if (!(heat > element.heat)) return;
+  const wetHeat = Math.max(element.heat, Math.min(heat, flow * (enthalpy - driest)));
   const before = enthalpy - moisture * drained - wetHeat / flow - enthalpyFromHumidityRatio(leaving, 0);
   const perMoisture = enthalpyFromHumidityRatio(leaving, 1) - enthalpyFromHumidityRatio(leaving, 0) - drained;
-  const wetLeaving = Math.min(moisture, before / perMoisture);
+  const wetLeaving = Math.min(moisture, Math.max(wetnessSurface, before / perMoisture));
   // Dry and wet solution are mixed by the wet share, and the dry bulb follows from energy.
   const dry = 1 - wetShare;
   element.heat = dry * element.heat + wetShare * wetHeat;
@@ -239,8 +241,7 @@ const fullyWetBelow = 0.5;
  * forms, and the dry solution holds), everything half a kelvin below it, as the condensate of the cold roots runs down over
  * the rest. The ramp keeps heat and moisture without a step where a row turns wet.
  */
-function wetShareOf(moisture: number, surface: number, wetnessSurface: number, pressure: number): number {
-  if (wetnessSurface >= moisture) return 0;
-  const wetnessFull = saturationHumidityRatio(surface + fullyWetBelow, pressure);
-  return wetnessFull <= moisture ? 1 : (moisture - wetnessSurface) / (wetnessFull - wetnessSurface);
+function wetShareOf(moisture: number, surface: number, wetnessSurface: number): number {
+  const above = moisture - wetnessSurface;
+  return above > 0 ? Math.min(1, above / (fullyWetBelow * saturationSlope(surface, wetnessSurface))) : 0;
 }

@@ -1,5 +1,5 @@
 import { condensedWaterEnthalpy, dryBulbFromEnthalpy, enthalpyFromHumidityRatio } from "#fluid/moist-air";
-import { setLiquidSide } from "./coefficients.ts";
+import { setLiquidSide, setRowAir } from "./coefficients.ts";
 import { type Coil, layWaterPath } from "./coil.ts";
 import { solveElement } from "./element.ts";
 import { gatherPerformance } from "./gather.ts";
@@ -131,6 +131,7 @@ function sweepTube(grid: FineGrid, inlet: CoilInlet, e: number, liquidIn: number
   const { c, element } = work;
   const r = fine.row[e]!;
   const backwards = fine.level[e]! % 2 === 1;
+  setRowAir(fine, r === 0 ? inlet.humidityRatio : grid.rowHumidityRatio[(r - 1) * lanes]!, c);
   const share = ((fine.width[e]! * fine.levels) / fine.rows) * c.liquidCapacity;
   let liquid = liquidIn;
   let sum = 0;

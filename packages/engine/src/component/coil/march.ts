@@ -5,7 +5,8 @@ import {
   enthalpyFromHumidityRatio,
   moistAirSpecificHeat,
 } from "#fluid/moist-air";
-import { setAirSide, setLiquidSide } from "./coefficients.ts";
+import { saturationHumidityRatio } from "#fluid/saturation";
+import { setAirSide, setLiquidSide, setRowAir } from "./coefficients.ts";
 import type { Coil } from "./coil.ts";
 import { solveElement } from "./element.ts";
 import { gatherPerformance } from "./gather.ts";
@@ -20,7 +21,7 @@ const settledSteps = 10;
 
 /** K of liquid temperature and share of the heat to which a march is brought. */
 const liquidTolerance = 1e-5;
-const heatTolerance = 2e-6;
+const heatTolerance = 5e-6;
 
 /** Marches after which the liquid's coefficients stay as they are: its outlet then moves by thousandths of a kelvin. */
 const liquidSettled = 3;
@@ -99,19 +100,23 @@ function warmStartFits(coil: Coil, inlet: CoilInlet, work: CoilWork): boolean {
   const last = work.liquid[coil.levels]!;
   if (!(last >= low && last <= high)) return false;
   const shift = inlet.liquidTemperature - work.liquid[0]!;
-  for (let l = 0; l <= coil.levels; l++) work.liquid[l]! += shift;
+  for (let l = 0; l <= coil.levels; l++) work.liquid[l] = Math.min(high, Math.max(low, work.liquid[l]! + shift));
+  work.liquid[0] = inlet.liquidTemperature;
   return true;
 }
 
-/** A straight rise of the liquid to a third of the way to the air. */
+/** A straight rise of the liquid by nine tenths of what the air could give, or to four fifths of the way to the air. */
 function startCold(coil: Coil, inlet: CoilInlet, work: CoilWork): void {
   const { levels } = coil;
-  const capacity = inlet.dryAirFlow * moistAirSpecificHeat(inlet.humidityRatio);
-  const liquid = inlet.liquidFlow * liquidSpecificHeat(inlet.liquid, inlet.liquidTemperature);
-  const reach = 0.8 * Math.min(1, (0.8 * capacity) / liquid);
-  for (let l = 0; l <= levels; l++) {
-    work.liquid[l] = inlet.liquidTemperature + (reach * l * (inlet.dryBulb - inlet.liquidTemperature)) / levels;
-  }
+  const { dryBulb, humidityRatio, liquidTemperature, pressure } = inlet;
+  const wetness = saturationHumidityRatio(Math.min(90, Math.max(-90, liquidTemperature)), pressure);
+  const coldest = enthalpyFromHumidityRatio(liquidTemperature, Math.min(humidityRatio, wetness));
+  const given = inlet.dryAirFlow * (enthalpyFromHumidityRatio(dryBulb, humidityRatio) - coldest);
+  const taken = inlet.liquidFlow * liquidSpecificHeat(inlet.liquid, liquidTemperature);
+  const most = 0.8 * (dryBulb - liquidTemperature);
+  const rise = 0.9 * (given / taken);
+  const end = Math.abs(rise) < Math.abs(most) ? rise : most;
+  for (let l = 0; l <= levels; l++) work.liquid[l] = liquidTemperature + (end * l) / levels;
   work.root.fill(Number.NaN);
   work.surface.fill(Number.NaN);
   work.levels = levels;
@@ -130,6 +135,7 @@ function march(coil: Coil, inlet: CoilInlet, work: CoilWork, passes: number): nu
   let end = 0;
   let e = 0;
   for (let r = 0; r < coil.rows; r++) {
+    setRowAir(coil, humidityRatio, c);
     let mixedEnthalpy = 0;
     let mixedMoisture = 0;
     for (; e < coil.row.length && coil.row[e] === r; e++) {

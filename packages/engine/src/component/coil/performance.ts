@@ -126,11 +126,15 @@ export interface Coefficients {
   /** Parts into which the fine grid divides a tube's length; 1 on the row grid. */
   lanes: number;
   dryAirFlow: number;
+  /** W/K of the air before the row in hand. */
   airCapacity: number;
   liquidCapacity: number;
   specificHeat: number;
   airCoefficient: number;
   wetFactor: number;
+  /** Transfer units of a row's wet surface if it were all at one temperature, and how near the air comes to it. */
+  wetTransfers: number;
+  wetSensibleReach: number;
   finEfficiency: number;
   surfaceEfficiency: number;
   airReynolds: number;
@@ -191,6 +195,8 @@ export function createCoilWork(slots = mostElements): CoilWork {
       specificHeat: 0,
       airCoefficient: 0,
       wetFactor: 1,
+      wetTransfers: 0,
+      wetSensibleReach: 0,
       finEfficiency: 1,
       surfaceEfficiency: 1,
       airReynolds: 0,
