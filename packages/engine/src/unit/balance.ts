@@ -1,4 +1,5 @@
 import { findRoot } from "#numerics/find-root";
+import { copyAir, createAir } from "#section/air";
 import { externalStaticNeeded } from "./external-static.ts";
 import type { UnitRating } from "./rating.ts";
 import type { Unit } from "./unit.ts";
@@ -76,15 +77,17 @@ function balanceReturn(
 }
 
 /**
- * Finds the wheel speed at which the fan, entered as on the last walk, adds `rise` Pa of total pressure. The fan's
- * section is left rated at that speed. Gives false when no speed within reach does.
+ * Finds the wheel speed at which the fan, entered by `flowFactor` times the flow of the last walk, adds `rise` Pa of
+ * total pressure. Gives false when no speed within reach does. The fan's rating is that of the search afterwards: a walk
+ * has to follow.
  */
-export function settleFanSpeed(unit: Unit, rating: UnitRating, rise: number): boolean {
+export function settleFanSpeed(unit: Unit, rating: UnitRating, rise: number, flowFactor: number): boolean {
   const index = sectionWithRole(unit, "fan");
   const section = unit.sections[index]!;
   const record = fanRatingAt(rating, index);
   const at = { condition: rating.condition, operation: rating.operation };
-  const entering = index === 0 ? rating.outdoors : rating.between[index - 1]!;
+  const entering = copyAir(index === 0 ? rating.outdoors : rating.between[index - 1]!, createAir());
+  entering.dryAirFlow *= flowFactor;
   const lacking = (speed: number): number => {
     rating.operation.fanSpeed = speed;
     section.behaviour.rate(section.design, entering, at, record);

@@ -110,8 +110,11 @@ function rateAtFlow(unit: Unit, rating: UnitRating, rises: Rises, wanted: number
       return;
     }
     total += missing;
-    const rise = -fanRatingAt(rating, sectionWithRole(unit, "fan")).totalPressureLoss + lacking;
-    if (!settleFanSpeed(unit, rating, rise)) {
+    // The machine's and the duct's losses follow about the square of the flow: what the next walk's flow will ask for.
+    const added = -fanRatingAt(rating, sectionWithRole(unit, "fan")).totalPressureLoss + lacking;
+    const rise = added * (1 + (2 * missing) / wanted);
+    if (!settleFanSpeed(unit, rating, rise, 1 + missing / wanted)) {
+      walkWhole(unit, rating, total, 0);
       rating.reason = "no fan speed reaches the pressure that this flow needs";
       return;
     }
