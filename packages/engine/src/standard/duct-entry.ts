@@ -9,6 +9,3 @@ export const ductEntryLosses = {
   source: "rennels-hudson-2012",
   certainty: "computed",
 } as const;
-
-/** How the edge of an outlet is made. */
-export type DuctEntryEdge = "sharp" | "rounded" | "bell mouth";

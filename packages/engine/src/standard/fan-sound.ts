@@ -1,17 +1,11 @@
 /** Octave bands of fan sound, Hz. */
 export const octaveBands = [63, 125, 250, 500, 1000, 2000, 4000, 8000] as const;
 
-/** Specific sound power of a fan at 1 cfm and 1 in.wg, and what its blades add. */
-export interface FanSoundRow {
-  /** dB re 1 pW, one for each octave band. */
-  readonly specific: readonly [number, number, number, number, number, number, number, number];
-  /** dB added in the band that holds the blade-passing frequency. */
-  readonly bladeIncrement: number;
-}
-
 /**
  * Specific sound power of airfoil and backward-curved centrifugal fans, the former handbook method: Lw = specific +
  * 10 log10(cfm) + 20 log10(in.wg) + penalty off the best point. Read in an open acoustics library that quotes a textbook.
+ * `specific` is in dB re 1 pW at 1 cfm and 1 in.wg, one for each octave band; `bladeIncrement` is added in the band that
+ * holds the blade-passing frequency.
  */
 export const fanSound = {
   large: { specific: [40, 40, 39, 34, 30, 23, 19, 17], bladeIncrement: 3 },
@@ -32,13 +26,6 @@ export const fanSoundPenalties: readonly { readonly fromShare: number; readonly 
   { fromShare: 0.5, decibels: 15 },
   { fromShare: 0, decibels: 16 },
 ];
-
-/** dB that a fan's housing takes off what its shell radiates, by octave band. */
-export const fanHousingAttenuation = {
-  decibels: [0, 0, 5, 10, 15, 20, 22, 25],
-  source: "long-architectural-acoustics",
-  certainty: "read",
-} as const;
 
 /** A-weighting at the middle of each octave band. */
 export const aWeighting = {

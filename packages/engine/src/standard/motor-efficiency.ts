@@ -33,6 +33,3 @@ export const motorEfficiencies: readonly MotorEfficiencyRow[] = [
   { horsepower: 150, enclosed: [95, 95.8, 95.8, 94.1], open: [94.1, 95.8, 95.4, 94.1] },
   { horsepower: 200, enclosed: [95.4, 96.2, 95.8, 94.5], open: [95, 95.8, 95.4, 94.1] },
 ];
-
-/** What the table rests on. */
-export const motorEfficiencySource = "10-cfr-431-25";
