@@ -154,17 +154,3 @@ export function motorFullLoadCurrent(
 ): number {
   return ratedPower / (Math.sqrt(3) * voltage * efficiency * powerFactor);
 }
-
-/**
- * Least ampacity of the wires to a group of motors: 125 % of the largest current and the sum of the others. A proposal:
- * the local electrical code and a licensed person decide.
- *
- * @param currents list, one or more: full-load currents, A
- * @returns A: minimum circuit ampacity
- * @outside the same formula goes on
- * @example minimumCircuitAmpacity([24, 24]) // 54
- * @source from-memory NEC 430.24
- */
-export function minimumCircuitAmpacity(currents: readonly number[]): number {
-  return currents.reduce((sum, each) => sum + each, 0) + 0.25 * Math.max(...currents);
-}

@@ -11,3 +11,9 @@ export const pascalsPerInchOfWater = 9.806_65 * 25.4;
 
 /** m³/s in a cubic foot a minute. */
 export const cubicMetresPerSecondPerCfm = 0.3048 ** 3 / 60;
+
+/** m/s in a foot a minute. */
+export const metresPerSecondPerFpm = 0.3048 / 60;
+
+/** N in a pound-force. */
+export const newtonsPerPound = 0.453_592_37 * 9.806_65;

@@ -1,7 +1,8 @@
 import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { weightedLevel } from "@oncethrough/engine/component/fan-sound";
 import type { FanWheel } from "@oncethrough/engine/component/fan-wheel";
-import { minimumCircuitAmpacity, motorFullLoadCurrent } from "@oncethrough/engine/component/motor";
+import { motorFullLoadCurrent } from "@oncethrough/engine/component/motor";
+import { minimumCircuitAmpacity } from "@oncethrough/engine/component/motor-circuit";
 import { type FanCandidate, selectFans } from "@oncethrough/engine/design/fan-selection";
 import type { Job } from "@oncethrough/engine/job/job";
 import type { FanDesign } from "@oncethrough/engine/section/fan/design";
