@@ -71,6 +71,28 @@ describe("the page with the demo", () => {
   });
 });
 
+describe("the fan in hand", () => {
+  it("shows its chart at the condition in hand, in the units in hand, and gives the place back", async () => {
+    const { page, complaints } = await opened();
+    await page.getByText(/over 16 conditions/).waitFor();
+    const part = page.getByRole("combobox", { name: "part in hand" });
+    await part.selectOption({ label: "fan" });
+    const chart = page.getByRole("region", { name: "fan chart" });
+    const picture = chart.getByRole("img");
+    await picture.waitFor();
+    // All running conditions of the sixteen stand in each of the three panels.
+    await expect.poll(() => chart.locator("circle").count()).toBe(14 * 3);
+    expect(await picture.getAttribute("aria-label")).toMatch(/in\.wg.*hp.*rpm/);
+    const texts = await chart.locator("text").allTextContents();
+    for (const text of ["Static pressure", "Shaft power", "Efficiency", "may surge", "at change-out", "filters clean"])
+      expect(texts).toContain(text);
+    expect(await page.getByRole("region", { name: "psychrometric chart" }).count()).toBe(0);
+    await part.selectOption({ label: "cabinet" });
+    await page.getByRole("region", { name: "psychrometric chart" }).waitFor();
+    expect(complaints).toEqual([]);
+  });
+});
+
 describe("editing", () => {
   it("a field of the panel changes its bytes of the text, the figures and the drawing; undo brings all back", async () => {
     const { page, stored } = await opened();

@@ -50,7 +50,7 @@ export function fanChartPoint(unit: Unit, rating: UnitRating): FanChartPoint | u
 }
 
 /** Shares of design airflow at which a system curve is solved. */
-const shares = [0.15, 0.3, 0.5, 0.7, 0.85, 1, 1.15, 1.3];
+const shares = [0.25, 0.5, 0.75, 1, 1.15, 1.3];
 
 const loadings = [
   { loading: 0, words: "filters clean" },

@@ -7,6 +7,7 @@ import { TextPanel } from "#panel/text-panel.tsx";
 import { UnmetList } from "#panel/unmet-list.tsx";
 import { isDirty } from "#state/bench-state";
 import { AirwayView } from "#view/airway-view.tsx";
+import { FanView, useFanInHand } from "#view/fan-view.tsx";
 import { PsychrometricView } from "#view/psychrometric-view.tsx";
 import { useBench } from "#view/use-bench";
 import { ConflictDialog } from "./conflict-dialog.tsx";
@@ -56,7 +57,7 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
         <AirwayView />
         <PartPanel />
         <div className="lower">
-          <PsychrometricView />
+          <ChartInHand />
           <TextPanel />
           <UnmetList />
         </div>
@@ -72,6 +73,11 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
       )}
     </div>
   );
+}
+
+/** The fan's chart while the fan is in hand, else the psychrometric one. */
+function ChartInHand() {
+  return useFanInHand() ? <FanView /> : <PsychrometricView />;
 }
 
 /** The window says which unit is on the bench, and whether it is saved. */
