@@ -37,43 +37,35 @@ export function drawCoilCore(pencil: Pencil, block: CoilBlock, inner: boolean): 
   }
 }
 
-/** Supply and return headers of liquid coils with their connections end-on; counterflow enters at the leaving side. */
+/**
+ * Supply and return headers of liquid coils with their connections end-on, drawn as if seen through; counterflow enters at the
+ * leaving side. Headers wider than their row hang over the face, as they do on shallow coils.
+ */
 export function drawHeaders(pencil: Pencil, block: CoilBlock, connection: number, ink: Ink): void {
   const flange = casingFlange * 1000;
-  const diameter = connection * 1000 * 1.12;
+  const radius = connection * 560;
   const left = block.start * 1000 + flange;
-  const right = left + block.coil.bank.depth * 1000;
-  const supplyAt = block.coil.flow === "counter" ? right : left;
-  const returnAt = block.coil.flow === "counter" ? left : right;
-  const inward = (at: number) => (at === right ? at - diameter * 0.8 : at - diameter * 0.2);
+  const depth = block.coil.bank.depth * 1000;
+  const over = Math.max(0, 2.2 * radius - depth / 2);
+  const [entering, leaving] = [
+    left + Math.min(radius, depth / 4) - over / 2,
+    left + depth - Math.min(radius, depth / 4) + over / 2,
+  ];
+  const counter = block.coil.flow === "counter";
   for (let index = 0; index < block.stacked; index++) {
     const bottom = casingBottom(block, index) + flange * 1.6;
-    const height = block.casingHeight * 1000 - flange * 3.2;
-    pencil.box("supply header", "outline", inward(supplyAt), bottom, diameter, height, {
-      fill: "paper",
-      label: "supply header",
-    });
-    pencil.box("return header", "outline", inward(returnAt), bottom, diameter, height, {
-      fill: "paper",
-      label: "return header",
-    });
-    const radius = diameter / 2;
-    pencil.circle("supply connection", ink, inward(supplyAt) + radius, bottom + radius * 1.4, radius * 0.8, {
-      fill: "paper",
-      label: "supply",
-    });
-    pencil.circle("return connection", ink, inward(returnAt) + radius, bottom + height - radius * 1.4, radius * 0.8, {
-      fill: "paper",
-      label: "return",
-    });
+    const top = bottom + block.casingHeight * 1000 - flange * 3.2;
+    const header = (part: string, x: number, connectionY: number) => {
+      pencil.box(`${part} header`, "fine", x - radius, bottom, 2 * radius, top - bottom, { label: `${part} header` });
+      pencil.circle(`${part} connection`, ink, x, connectionY, radius * 0.9, { fill: "paper", label: part });
+      pencil.circle(`${part} connection`, ink, x, connectionY, radius * 0.72);
+    };
+    const [supplyAt, returnAt] = counter ? [leaving, entering] : [entering, leaving];
+    header("supply", supplyAt, bottom + radius * 1.6);
+    header("return", returnAt, top - radius * 1.6);
     // Vent at the top of the return header, drain at the foot of the supply header.
-    pencil.line("vent", "fine", [
-      inward(returnAt) + radius,
-      bottom + height,
-      inward(returnAt) + radius,
-      bottom + height + 18,
-    ]);
-    pencil.line("drain", "fine", [inward(supplyAt) + radius, bottom, inward(supplyAt) + radius, bottom - 18]);
+    pencil.line("vent", "fine", [returnAt, top, returnAt, top + 18]);
+    pencil.line("drain", "fine", [supplyAt, bottom, supplyAt, bottom - 18]);
   }
 }
 
