@@ -1,3 +1,4 @@
+import { attenuatorFamily } from "#component/attenuator";
 import { beltDriveFamily } from "#component/belt-drive";
 import { damperFamily } from "#component/damper";
 import type { RecordHead } from "#component/family";
@@ -23,6 +24,7 @@ export interface AnyFamily {
 
 /** Every family of components that a catalogue file can hold. */
 export const componentFamilies: readonly AnyFamily[] = [
+  attenuatorFamily,
   damperFamily,
   filterMediumFamily,
   finnedSurfaceFamily,

@@ -122,6 +122,29 @@ export interface Opening {
   readonly to: number;
 }
 
+/** What a section does to sound that passes it. Lists are of the octave bands 63 … 8000 Hz. */
+export interface SectionSound {
+  /** dB that sound loses on its way through, with the airflow and against it. */
+  readonly downstream: readonly number[];
+  readonly upstream: readonly number[];
+  /** dB re 1 pW that the section makes itself and sends each way. */
+  readonly made?: readonly number[];
+  /** dB that is lost besides by what leaves through the return opening, where the section has one. */
+  readonly toReturn?: readonly number[];
+  /** m² of the opening to outdoors, where the section is one. */
+  readonly openingArea?: number;
+  /** Bibliography key and place. */
+  readonly source: string;
+  readonly certainty: "published" | "from memory" | "entered";
+}
+
+/** The cabinet as sound meets it. */
+export interface SoundRoom {
+  readonly frame: Frame;
+  /** Absorption of the walls' inside in the octave bands. */
+  readonly absorption: readonly number[];
+}
+
 /**
  * A kind of section. `prepare` turns what a person wrote into a design (geometry, areas, records looked up once);
  * `rate` is one-way and pure: it reads design, air and condition and fills `out`.
@@ -148,6 +171,8 @@ export interface SectionKind<
   readonly picture: (design: Design, frame: Frame, name: string) => readonly DisplayItem[];
   /** Pa of the section's compartment against its surroundings, where it is not the leaving stream's static pressure. */
   readonly wallPressure?: (rating: Rating) => number;
+  /** What the section does to sound that passes it, and makes itself; left out, all sound passes and none is made. */
+  readonly sound?: (design: Design, rating: Rating, room: SoundRoom) => SectionSound;
   readonly figures: readonly FigureLine<Rating>[];
   readonly working: readonly WorkingLine<Design, Rating>[];
   readonly shortfalls?: (design: Design, rating: Rating, condition: SectionCondition) => readonly Shortfall[];

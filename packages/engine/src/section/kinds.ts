@@ -1,4 +1,5 @@
 import { access } from "./access/kind.ts";
+import { attenuator } from "./attenuator/kind.ts";
 import { chilledWaterCoil } from "./chilled-water-coil/kind.ts";
 import { dischargePlenum } from "./discharge-plenum/kind.ts";
 import { fan } from "./fan/kind.ts";
@@ -33,6 +34,7 @@ export const sectionKinds = [
   moistureEliminator,
   steamHumidifier,
   fan,
+  attenuator,
   dischargePlenum,
   special,
 ] as const;

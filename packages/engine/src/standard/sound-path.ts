@@ -1,0 +1,82 @@
+/** Eight figures, one for each of the octave bands 63 … 8000 Hz. */
+export type EightBands = readonly [number, number, number, number, number, number, number, number];
+
+/** dB that sound loses in an unlined square turn, by frequency times width of the turn (Hz·m), up to the limit given. */
+export const squareTurnLoss = {
+  steps: [
+    { below: 48, decibels: 0 },
+    { below: 96, decibels: 1 },
+    { below: 190, decibels: 5 },
+    { below: 380, decibels: 8 },
+    { below: 760, decibels: 4 },
+    { below: Number.POSITIVE_INFINITY, decibels: 3 },
+  ],
+  source: "ashrae-applications-noise-vibration",
+  certainty: "from memory",
+} as const;
+
+/**
+ * dB that sound loses in parts of an air handler which are there for another purpose, taken at the low side of what is
+ * commonly found. Panels of filters of any depth; finned coils of any number of rows.
+ */
+export const incidentalSoundLoss: {
+  readonly filters: EightBands;
+  readonly coil: EightBands;
+  readonly source: string;
+  readonly certainty: string;
+} = {
+  filters: [0, 0, 1, 1, 2, 3, 4, 4],
+  coil: [0, 0, 0, 1, 1, 2, 2, 3],
+  source: "from-memory",
+  certainty: "from memory",
+};
+
+/** Random-incidence absorption of the inside of walls: sheet metal, and mineral fibre of a thickness behind perforated metal. */
+export const wallAbsorption: {
+  readonly solid: EightBands;
+  readonly perforated: readonly { readonly thickness: number; readonly share: EightBands }[];
+  readonly source: string;
+  readonly certainty: string;
+} = {
+  solid: [0.04, 0.04, 0.04, 0.05, 0.05, 0.05, 0.07, 0.07],
+  perforated: [
+    { thickness: 1 * 0.0254, share: [0.02, 0.03, 0.22, 0.69, 0.91, 0.96, 0.99, 0.99] },
+    { thickness: 2 * 0.0254, share: [0.18, 0.22, 0.82, 0.99, 0.99, 0.99, 0.99, 0.99] },
+    { thickness: 3 * 0.0254, share: [0.48, 0.53, 0.99, 0.99, 0.99, 0.99, 0.99, 0.99] },
+    { thickness: 4 * 0.0254, share: [0.76, 0.84, 0.99, 0.99, 0.99, 0.99, 0.99, 0.97] },
+  ],
+  source: "ashrae-applications-noise-vibration",
+  certainty: "from memory",
+};
+
+/**
+ * Transmission loss of insulated double-wall panels of two thicknesses. Order of magnitude of what is printed for such
+ * panels, not a test of one; the ends of the table, 63 and 8000 Hz, are carried on.
+ */
+export const panelTransmissionLoss: {
+  readonly thin: { readonly thickness: number; readonly decibels: EightBands };
+  readonly thick: { readonly thickness: number; readonly decibels: EightBands };
+  readonly source: string;
+  readonly certainty: string;
+} = {
+  thin: { thickness: 2 * 0.0254, decibels: [14, 18, 22, 29, 38, 47, 52, 52] },
+  thick: { thickness: 4 * 0.0254, decibels: [16, 21, 28, 39, 48, 56, 58, 58] },
+  source: "from-memory",
+  certainty: "from memory",
+};
+
+/** Flow noise of baffles: level of the source term, dB, and the length that sets how it falls with frequency, m. */
+export const baffleFlowNoise = {
+  level: 58,
+  length: 0.02,
+  source: "iso-14163",
+  certainty: "from memory",
+} as const;
+
+/** dB either way that a path of tabled losses adds to a fan's own uncertainty, and the walls of a casing. */
+export const pathUncertainty = {
+  airway: 3,
+  casing: 6,
+  source: "from-memory",
+  certainty: "from memory",
+} as const;
