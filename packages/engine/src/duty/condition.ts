@@ -29,6 +29,11 @@ export interface OutdoorAir {
   readonly humidityRatio: number;
   /** m/s, of wind onto the intake; pressure follows from it. */
   readonly windSpeed: number;
+  /**
+   * Pressure of the wind at the intake over its velocity pressure, negative in the lee. Left out: 0 with the fan running,
+   * which is not to count on wind, and that of an intake that faces the wind when the fan is stopped.
+   */
+  readonly windPressureCoefficient?: number;
   /** kg/s m² of rain or snow through the intake opening that the intake has to keep out; 0 in dry weather. */
   readonly rain: number;
 }

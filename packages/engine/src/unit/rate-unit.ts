@@ -19,7 +19,7 @@ const pressureTolerance = 1e-7;
 /** Set point, K. */
 const temperatureTolerance = 1e-7;
 /** Wind pressure at the intake over velocity pressure; common practice for a wall or hood that faces the wind. */
-const windPressureCoefficient = 0.7;
+const facingWind = 0.7;
 const gravity = 9.80665;
 
 /** A rating to be filled again and again for one unit. */
@@ -85,10 +85,18 @@ export function rateUnit(unit: Unit, condition: Condition, rating: UnitRating): 
 }
 
 /** One walk through the whole unit with `total` kg/s of dry air leaving the mixing box. */
-function walkWhole(unit: Unit, rating: UnitRating, total: number, windPressure: number): void {
-  const next = walkToMixingBox(unit, rating, total, windPressure);
+function walkWhole(unit: Unit, rating: UnitRating, total: number): void {
+  const next = walkToMixingBox(unit, rating, total, windPressureOf(rating.condition));
   walk(unit, rating, next, unit.sections.length - 1);
   rating.walks++;
+}
+
+/** Pa of wind at the intake. A running fan is not to count on wind, unless the condition says how the intake lies to it. */
+function windPressureOf({ outdoor, barometricPressure, flow }: Condition): number {
+  const coefficient = outdoor.windPressureCoefficient ?? (flow.mode === "fan stopped" ? facingWind : 0);
+  if (coefficient === 0 || outdoor.windSpeed === 0) return 0;
+  const outdoorDensity = density(outdoor.dryBulb, outdoor.humidityRatio, barometricPressure);
+  return 0.5 * coefficient * outdoorDensity * outdoor.windSpeed ** 2;
 }
 
 /** The fan's speed follows: `wanted` kg/s of dry air are to leave the unit against the duct system. */
@@ -96,7 +104,7 @@ function rateAtFlow(unit: Unit, rating: UnitRating, rises: Rises, wanted: number
   let total = wanted;
   rating.operation.fanSpeed ||= 15;
   for (let count = 0; count < mostWalks; count++) {
-    walkWhole(unit, rating, total, 0);
+    walkWhole(unit, rating, total);
     const missing = wanted - rating.supply.dryAirFlow;
     const lacking = readExternalStatic(rating);
     readRises(unit, rating, rises);
@@ -114,12 +122,12 @@ function rateAtFlow(unit: Unit, rating: UnitRating, rises: Rises, wanted: number
     const added = -fanRatingAt(rating, sectionWithRole(unit, "fan")).totalPressureLoss + lacking;
     const rise = added * (1 + (2 * missing) / wanted);
     if (!settleFanSpeed(unit, rating, rise, 1 + missing / wanted)) {
-      walkWhole(unit, rating, total, 0);
+      walkWhole(unit, rating, total);
       rating.reason = "no fan speed reaches the pressure that this flow needs";
       return;
     }
   }
-  walkWhole(unit, rating, total, 0);
+  walkWhole(unit, rating, total);
   readExternalStatic(rating);
   rating.reason = "flow, fan speed and set points did not come to rest";
 }
@@ -129,7 +137,7 @@ function rateAtSpeed(unit: Unit, rating: UnitRating, rises: Rises, speed: number
   rating.operation.fanSpeed = speed;
   const design = rating.condition.externalStatic.designDryAirFlow;
   const lackingAt = (total: number): number => {
-    walkWhole(unit, rating, total, 0);
+    walkWhole(unit, rating, total);
     readRises(unit, rating, rises);
     setCoils(rating, rises);
     return readExternalStatic(rating);
@@ -143,12 +151,11 @@ function rateStopped(unit: Unit, rating: UnitRating, rises: Rises, stackHeight: 
   operation.fanSpeed = 0;
   const { outdoor, barometricPressure } = condition;
   const outdoorDensity = density(outdoor.dryBulb, outdoor.humidityRatio, barometricPressure);
-  const windPressure = 0.5 * windPressureCoefficient * outdoorDensity * outdoor.windSpeed ** 2;
   const column = density(condition.returnAir.dryBulb, condition.returnAir.humidityRatio, barometricPressure);
   const stackPressure = Math.max(0, (outdoorDensity - column) * gravity * stackHeight);
   const design = condition.externalStatic.designDryAirFlow;
   const lackingAt = (total: number): number => {
-    walkWhole(unit, rating, total, windPressure);
+    walkWhole(unit, rating, total);
     readRises(unit, rating, rises);
     setCoils(rating, rises);
     return readExternalStatic(rating) - stackPressure;
