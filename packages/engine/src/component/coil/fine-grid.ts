@@ -62,7 +62,7 @@ export function layFineGrid(coil: Coil, lanes: number): FineGrid {
  * @param grid record: from `layFineGrid`
  * @param inlet record: air and liquid that enter
  * @param out record: receives the performance; walls and coefficients are those of the row grid
- * @example (() => { const out = {}; solveFineGrid({}, { dryAirFlow: 2, dryBulb: 30, liquidFlow: 0 }, out);
+ * @example (() => { const out = {}; solveFineGrid({}, { dryAirFlow: 0, dryBulb: 30, liquidFlow: 2 }, out);
  *   return out.leavingDryBulb; })() // 30
  * @source derived-here
  */

@@ -36,7 +36,7 @@ const liquidSettled = 3;
  * @param work record: room for the march; the solution before is the start when the coil has as many levels
  * @param out record: receives the performance
  * @outside keeps answering; a march that does not settle says so in `converged`
- * @example (() => { const out = {}; solveCoil({}, { dryAirFlow: 2, dryBulb: 30, liquidFlow: 0 }, {}, out);
+ * @example (() => { const out = {}; solveCoil({}, { dryAirFlow: 0, dryBulb: 30, liquidFlow: 2 }, {}, out);
  *   return out.leavingDryBulb; })() // 30
  * @source derived-here row march with the enthalpy potential; ashrae-hvac-2020-ch23
  */
@@ -45,6 +45,7 @@ export function solveCoil(coil: Coil, inlet: CoilInlet, work: CoilWork, out: Coi
   out.iterations = 0;
   if (!(inlet.dryAirFlow > 0 && inlet.liquidFlow > 0)) {
     standStill(inlet, out);
+    if (inlet.dryAirFlow > 0) tellAirSide(coil, inlet, work, out);
     return;
   }
   const elements = coil.row.length;
@@ -91,6 +92,17 @@ function standStill(inlet: CoilInlet, out: CoilPerformance): void {
   const still = inlet.liquidFlow > 0 ? inlet.liquidTemperature : inlet.coldestFilament;
   out.coldestTubeWall = still;
   out.coldestSurface = still;
+}
+
+/** What the air's film is on tubes whose liquid stands. */
+function tellAirSide(coil: Coil, inlet: CoilInlet, work: CoilWork, out: CoilPerformance): void {
+  const { c } = work;
+  setAirSide(coil, inlet, c);
+  out.airReynolds = c.airReynolds;
+  out.airCoefficient = c.airCoefficient;
+  out.finEfficiency = c.finEfficiency;
+  out.surfaceEfficiency = c.surfaceEfficiency;
+  out.wetSurfaceEfficiency = c.surfaceEfficiency;
 }
 
 /** Whether the temperatures of the last solution lie between those that enter now. */
