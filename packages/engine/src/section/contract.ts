@@ -3,6 +3,7 @@ import type { Fields, GroupCheck, ValuesOf } from "#form/field";
 import type { QuantityKind } from "#quantity/kind";
 import type { Air } from "./air.ts";
 import type { DisplayItem } from "./display.ts";
+import type { SectionParts } from "./part.ts";
 
 /** The clear space that the cabinet gives its sections. */
 export interface Frame {
@@ -169,6 +170,8 @@ export interface SectionKind<
   readonly layout: (design: Design, frame: Frame) => SectionLayout;
   /** Elevation inside `layout.length` × frame.height, millimetres, x in airflow from the entry plane, y up from the floor. */
   readonly picture: (design: Design, frame: Frame, name: string) => readonly DisplayItem[];
+  /** What the section is built of, in its own millimetres, with masses; left out, nothing but its casing. */
+  readonly parts?: (design: Design, frame: Frame) => SectionParts;
   /** Pa of the section's compartment against its surroundings, where it is not the leaving stream's static pressure. */
   readonly wallPressure?: (rating: Rating) => number;
   /** What the section does to sound that passes it, and makes itself; left out, all sound passes and none is made. */

@@ -15,6 +15,7 @@ import { frameArea } from "../damper-part.ts";
 import { pencilFor } from "../pencil.ts";
 import { drawDoor } from "../pencil-shape.ts";
 import { actualAirflow, airDensity, beginRating, endRating } from "../station.ts";
+import { accessParts } from "./parts.ts";
 
 const fields = {
   length: quantity("length", { meaning: "Clear length", default: "30 in", minimum: "12 in", maximum: "20 ft" }),
@@ -91,6 +92,7 @@ export const access = defineKind({
   createRating: (): AccessRating => ({ ...createSectionRating(), density: 0, doorPressure: 0, handleForce: 0 }),
   rate,
   layout: (design) => ({ length: design.length, outside: 0 }),
+  parts: accessParts,
   picture: (design, frame, name) => {
     const pencil = pencilFor(name);
     const [width, height] = [design.doorWidth * 1000, design.doorHeight * 1000];

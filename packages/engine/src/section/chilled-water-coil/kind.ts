@@ -2,6 +2,7 @@ import { airSideWorking, liquidSideWorking } from "../coil-figures.ts";
 import { defineKind } from "../contract.ts";
 import { type ChilledWaterCoilDesign, chilledWaterCoilFields, prepareChilledWaterCoil } from "./design.ts";
 import { coolingNotes, coolingShortfalls } from "./notes.ts";
+import { chilledWaterCoilParts } from "./parts.ts";
 import { drawChilledWaterCoil } from "./picture.ts";
 import { type ChilledWaterCoilRating, createChilledWaterCoilRating, rateChilledWaterCoil } from "./rate.ts";
 
@@ -15,6 +16,7 @@ export const chilledWaterCoil = defineKind({
   createRating: createChilledWaterCoilRating,
   rate: rateChilledWaterCoil,
   layout: (design) => ({ length: design.block.length, outside: 0 }),
+  parts: chilledWaterCoilParts,
   picture: drawChilledWaterCoil,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },

@@ -1,5 +1,6 @@
 import { defineKind, type Opening, type WorkingLine } from "../contract.ts";
 import { type DischargePlenumDesign, dischargePlenumFields, prepareDischargePlenum } from "./design.ts";
+import { dischargePlenumParts } from "./parts.ts";
 import { drawDischargePlenum } from "./picture.ts";
 import { createDischargePlenumRating, type DischargePlenumRating, rateDischargePlenum } from "./rate.ts";
 
@@ -54,6 +55,7 @@ export const dischargePlenum = defineKind({
   createRating: createDischargePlenumRating,
   rate: (design, air, _condition, out) => rateDischargePlenum(design, air, out),
   layout: (design, frame) => ({ length: design.length, outside: 0, openings: [openingOf(design, frame.height)] }),
+  parts: dischargePlenumParts,
   picture: drawDischargePlenum,
   // The plenum holds the pressure of the stream before the duct speeds it up again.
   wallPressure: (rating) =>

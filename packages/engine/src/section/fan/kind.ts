@@ -4,6 +4,7 @@ import { fanFields } from "./fields.ts";
 import { fanFigures, fanWorking } from "./figures.ts";
 import { drawHousedFan } from "./housed-picture.ts";
 import { fanNotes, fanShortfalls } from "./notes.ts";
+import { fanParts } from "./parts.ts";
 import { drawPlenumWheels } from "./plenum-picture.ts";
 import { createFanRating, rateFan } from "./rate.ts";
 
@@ -18,6 +19,7 @@ export const fan = defineKind({
   createRating: createFanRating,
   rate: rateFan,
   layout: (design) => ({ length: design.length, outside: 0 }),
+  parts: fanParts,
   picture: (design, frame, name) =>
     design.housed ? drawHousedFan(design, frame, name) : drawPlenumWheels(design, frame, name),
   // A housed fan's cabinet stands at the suction before it; plenum wheels press into theirs.

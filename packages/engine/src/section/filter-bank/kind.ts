@@ -1,6 +1,7 @@
 import { testFinalResistance } from "#component/filter-medium";
 import { defineKind, type Note, type WorkingLine } from "../contract.ts";
 import { type FilterBankDesign, filterBankFields, prepareFilterBank } from "./design.ts";
+import { filterBankParts } from "./parts.ts";
 import { drawFilterBank } from "./picture.ts";
 import { createFilterBankRating, type FilterBankRating, filterLossAt, rateFilterBank } from "./rate.ts";
 
@@ -75,6 +76,7 @@ export const filterBank = defineKind({
   createRating: createFilterBankRating,
   rate: rateFilterBank,
   layout: (design) => ({ length: design.length, outside: 0 }),
+  parts: filterBankParts,
   picture: drawFilterBank,
   figures: [
     { figure: "totalPressureLoss", name: "pressure loss", quantity: "pressureDifference" },

@@ -3,6 +3,7 @@ import { liquidCoilNotes } from "../coil-notes.ts";
 import { heatingHeld } from "../coil-steam-notes.ts";
 import { defineKind } from "../contract.ts";
 import { type HotWaterCoilDesign, hotWaterCoilFields, prepareHotWaterCoil } from "./design.ts";
+import { hotWaterCoilParts } from "./parts.ts";
 import { drawHotWaterCoil } from "./picture.ts";
 import { createHotWaterCoilRating, type HotWaterCoilRating, rateHotWaterCoil } from "./rate.ts";
 
@@ -19,6 +20,7 @@ export const hotWaterCoil = defineKind({
   createRating: createHotWaterCoilRating,
   rate: rateHotWaterCoil,
   layout: (design) => ({ length: design.block.length, outside: 0 }),
+  parts: hotWaterCoilParts,
   picture: drawHotWaterCoil,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },

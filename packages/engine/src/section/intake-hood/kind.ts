@@ -1,6 +1,7 @@
 import { abruptExpansionLoss } from "#component/fitting-loss";
 import { defineKind, type Note, type WorkingLine } from "../contract.ts";
 import { type IntakeHoodDesign, intakeHoodFields, prepareIntakeHood } from "./design.ts";
+import { intakeHoodParts } from "./parts.ts";
 import { drawIntakeHood } from "./picture.ts";
 import { createIntakeHoodRating, type IntakeHoodRating, rateIntakeHood } from "./rate.ts";
 
@@ -73,6 +74,7 @@ export const intakeHood = defineKind({
       } as const,
     ],
   }),
+  parts: intakeHoodParts,
   picture: drawIntakeHood,
   figures: [
     { figure: "openingVelocity", name: "velocity in the opening", quantity: "velocity" },

@@ -1,5 +1,6 @@
 import { defineKind, type Note, type WorkingLine } from "../contract.ts";
 import { type LouverDesign, louverFields, prepareLouver } from "./design.ts";
+import { louverParts } from "./parts.ts";
 import { drawLouver } from "./picture.ts";
 import { createLouverRating, type LouverRating, rateLouver } from "./rate.ts";
 
@@ -62,6 +63,7 @@ export const louver = defineKind({
   createRating: createLouverRating,
   rate: rateLouver,
   layout: (design) => ({ length: design.length, outside: 0 }),
+  parts: louverParts,
   picture: drawLouver,
   figures: [
     { figure: "freeVelocity", name: "free-area velocity", quantity: "velocity" },

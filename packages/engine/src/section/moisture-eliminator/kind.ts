@@ -1,6 +1,7 @@
 import { eliminatorVelocityLimit } from "#component/moisture-eliminator";
 import { defineKind, type Note } from "../contract.ts";
 import { moistureEliminatorFields, prepareMoistureEliminator } from "./design.ts";
+import { moistureEliminatorParts } from "./parts.ts";
 import { drawMoistureEliminator } from "./picture.ts";
 import { createMoistureEliminatorRating, rateMoistureEliminator } from "./rate.ts";
 
@@ -13,6 +14,7 @@ export const moistureEliminator = defineKind({
   createRating: createMoistureEliminatorRating,
   rate: rateMoistureEliminator,
   layout: (design) => ({ length: design.length, outside: 0 }),
+  parts: moistureEliminatorParts,
   picture: drawMoistureEliminator,
   figures: [
     { figure: "faceVelocity", name: "face velocity", quantity: "velocity" },

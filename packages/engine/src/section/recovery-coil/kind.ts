@@ -2,6 +2,7 @@ import { airSideWorking, liquidSideWorking } from "../coil-figures.ts";
 import { liquidCoilNotes } from "../coil-notes.ts";
 import { defineKind } from "../contract.ts";
 import { prepareRecoveryCoil, type RecoveryCoilDesign, recoveryCoilFields } from "./design.ts";
+import { recoveryCoilParts } from "./parts.ts";
 import { drawRecoveryCoil } from "./picture.ts";
 import { createRecoveryCoilRating, type RecoveryCoilRating, rateRecoveryCoil } from "./rate.ts";
 
@@ -14,6 +15,7 @@ export const recoveryCoil = defineKind({
   createRating: createRecoveryCoilRating,
   rate: rateRecoveryCoil,
   layout: (design) => ({ length: design.block.length, outside: 0 }),
+  parts: recoveryCoilParts,
   picture: drawRecoveryCoil,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },

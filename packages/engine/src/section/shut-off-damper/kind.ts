@@ -2,6 +2,7 @@ import { defineKind, type WorkingLine } from "../contract.ts";
 import { drawDamperAcross } from "../damper-part.ts";
 import { pencilFor } from "../pencil.ts";
 import { prepareShutOffDamper, type ShutOffDamperDesign, shutOffDamperFields } from "./design.ts";
+import { shutOffDamperParts } from "./parts.ts";
 import { createShutOffDamperRating, rateShutOffDamper, type ShutOffDamperRating } from "./rate.ts";
 
 const working: readonly WorkingLine<ShutOffDamperDesign, ShutOffDamperRating>[] = [
@@ -30,6 +31,7 @@ export const shutOffDamper = defineKind({
   createRating: createShutOffDamperRating,
   rate: rateShutOffDamper,
   layout: (design) => ({ length: design.length, outside: 0 }),
+  parts: shutOffDamperParts,
   picture: (design, frame, name) => {
     const pencil = pencilFor(name);
     const height = frame.height * 1000;

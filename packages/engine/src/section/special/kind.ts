@@ -4,6 +4,7 @@ import { defineKind, type Note, type SectionCondition, type SectionRating } from
 import { pencilFor } from "../pencil.ts";
 import { actualAirflow, airDensity, beginRating, endRating } from "../station.ts";
 import { enteredLoss, prepareSpecial, type SpecialDesign, specialFields } from "./design.ts";
+import { specialParts } from "./parts.ts";
 
 /** A special section at a condition. */
 export interface SpecialRating extends SectionRating {
@@ -32,6 +33,7 @@ export const special = defineKind({
   createRating: (): SpecialRating => ({ ...createSectionRating(), actualAirflow: 0, density: 0, enteredLoss: 0 }),
   rate,
   layout: (design) => ({ length: design.length, outside: 0 }),
+  parts: specialParts,
   picture: (design, frame, name) => {
     const pencil = pencilFor(name);
     const height = design.boxHeight * 1000;

@@ -8,6 +8,7 @@ import { frameArea } from "../damper-part.ts";
 import { pencilFor } from "../pencil.ts";
 import { drawHatch } from "../pencil-shape.ts";
 import { actualAirflow, airDensity, beginRating, endRating } from "../station.ts";
+import { sprayGapParts } from "./parts.ts";
 
 const fields = {
   length: quantity("length", {
@@ -71,6 +72,7 @@ export const sprayGap = defineKind({
   createRating: (): SprayGapRating => ({ ...createSectionRating(), density: 0 }),
   rate,
   layout: (design) => ({ length: design.length, outside: 0 }),
+  parts: sprayGapParts,
   picture: (design, frame, name) => {
     const pencil = pencilFor(name);
     const [width, height] = [design.hatchWidth * 1000, design.hatchHeight * 1000];

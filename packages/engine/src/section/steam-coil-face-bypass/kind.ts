@@ -4,6 +4,7 @@ import { steamFigureLines, steamSideWorking } from "../coil-steam-figures.ts";
 import { heatingHeld, steamCoilNotes } from "../coil-steam-notes.ts";
 import { defineKind } from "../contract.ts";
 import { type FaceBypassDesign, faceBypassFields, prepareFaceBypass } from "./design.ts";
+import { faceBypassParts } from "./parts.ts";
 import { drawFaceBypass } from "./picture.ts";
 import { createFaceBypassRating, type FaceBypassRating, rateFaceBypass } from "./rate.ts";
 
@@ -17,6 +18,7 @@ export const steamCoilFaceBypass = defineKind({
   createRating: createFaceBypassRating,
   rate: rateFaceBypass,
   layout: (design) => ({ length: design.block.length, outside: 0 }),
+  parts: faceBypassParts,
   picture: drawFaceBypass,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },

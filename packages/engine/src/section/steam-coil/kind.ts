@@ -4,6 +4,7 @@ import { steamFigureLines, steamSideWorking } from "../coil-steam-figures.ts";
 import { heatingHeld, steamCoilNotes } from "../coil-steam-notes.ts";
 import { defineKind, type Note } from "../contract.ts";
 import { prepareSteamCoil, type SteamCoilDesign, steamCoilSectionFields } from "./design.ts";
+import { steamCoilParts } from "./parts.ts";
 import { drawSteamCoil } from "./picture.ts";
 import { createSteamCoilRating, rateSteamCoil, type SteamCoilRating } from "./rate.ts";
 
@@ -17,6 +18,7 @@ export const steamCoil = defineKind({
   createRating: createSteamCoilRating,
   rate: rateSteamCoil,
   layout: (design) => ({ length: design.block.length, outside: 0 }),
+  parts: steamCoilParts,
   picture: drawSteamCoil,
   figures: steamFigureLines,
   working: [

@@ -1,5 +1,6 @@
 import { defineKind, type Note, type Shortfall, type WorkingLine } from "../contract.ts";
 import { prepareSteamHumidifier, type SteamHumidifierDesign, steamHumidifierFields } from "./design.ts";
+import { steamHumidifierParts } from "./parts.ts";
 import { drawSteamHumidifier } from "./picture.ts";
 import { createSteamHumidifierRating, rateSteamHumidifier, type SteamHumidifierRating } from "./rate.ts";
 
@@ -45,6 +46,7 @@ export const steamHumidifier = defineKind({
   createRating: createSteamHumidifierRating,
   rate: rateSteamHumidifier,
   layout: (design) => ({ length: design.length, outside: 0 }),
+  parts: steamHumidifierParts,
   picture: drawSteamHumidifier,
   figures: [
     { figure: "humidityRatio", name: "humidity ratio after the tubes", quantity: "humidityRatio" },

@@ -1,0 +1,102 @@
+import type { Frame } from "../contract.ts";
+import { assembly, blank, boxOf, type SectionPart, sheetPart, weighedPart } from "../part.ts";
+import { motorSize } from "./base.ts";
+import type { FanDesign } from "./design.ts";
+import { baseMass, fanMasses, fanPiece, motorPart, springParts, sprung } from "./pieces.ts";
+
+/** m: depth of the frame under a wheel, and of a spring's foot above the floor of its cell. */
+const frameDepth = 0.06;
+
+/** The inlet wall and every wheel of the array behind it. */
+export function plenumFans(design: FanDesign, frame: Frame): readonly SectionPart[] {
+  const { columns, rows } = design;
+  const wheels = Array.from({ length: rows * columns }, (_, index) =>
+    plenumWheel(design, frame, Math.floor(index / columns), index % columns),
+  );
+  return [inletWall(design, frame), ...wheels, ...shelves(design, frame)];
+}
+
+function inletWall(design: FanDesign, frame: Frame): SectionPart {
+  const throat = (design.wheel.inletDiameter * design.diameter) ** 2 * (Math.PI / 4);
+  const area = Math.max(0.05, frame.width * frame.height - design.count * throat);
+  const box = boxOf(Math.max(0, design.upstreamSpace - 0.003), 0, 0, 0.003, frame.width, frame.height);
+  const wall = blank(frame.height + 0.05, area / frame.height + 0.05);
+  return sheetPart("inlet wall", "inlet wall", "sheet", "galvanized steel", "12", box, [wall]);
+}
+
+/** Floors between the rows. */
+function shelves(design: FanDesign, frame: Frame): readonly SectionPart[] {
+  const cell = frame.height / design.rows;
+  const length = Math.max(0.3, design.length - design.upstreamSpace - 0.4);
+  return Array.from({ length: design.rows - 1 }, (_, index) =>
+    sheetPart(
+      `shelf ${index + 1}`,
+      "shelf",
+      "sheet",
+      "galvanized steel",
+      "12",
+      boxOf(design.upstreamSpace, 0, (index + 1) * cell - 0.004, length, frame.width, 0.003),
+      [blank(length + 0.1, frame.width + 0.1)],
+    ),
+  );
+}
+
+/** A wheel with cone, motor, frame and springs in its cell of the array. */
+function plenumWheel(design: FanDesign, frame: Frame, row: number, column: number): SectionPart {
+  const { diameter, wheel } = design;
+  const cell = { width: frame.width / design.columns, height: frame.height / design.rows };
+  const middle = { y: (column + 0.5) * cell.width, z: (row + 0.5) * cell.height };
+  const wall = design.upstreamSpace;
+  const shroud = wall + 0.17 * diameter;
+  const back = shroud + wheel.wheelWidth * diameter;
+  const mouth = 0.58 * wheel.inletDiameter * diameter;
+  const masses = fanMasses(design, 0);
+  const motor = motorSize(design.motorPower);
+  const motorFrom = back + 0.06 * diameter;
+  const end = motorFrom + motor.length;
+  const floor = row * cell.height;
+  const top = Math.max(floor + design.baseHeight, middle.z - 0.5 * diameter - 0.06);
+  const base = { from: wall + 0.2 * diameter, to: end, y: middle.y - 0.3 * diameter, width: 0.6 * diameter };
+  const around = (x: number, length: number, radius: number) =>
+    boxOf(x, middle.y - radius, middle.z - radius, length, 2 * radius, 2 * radius);
+  const children: SectionPart[] = [
+    fanPiece("wheel", "plenum wheel", "wheel", around(shroud, back - shroud, diameter / 2), masses.wheel, design, true),
+    motorPart(around(motorFrom, motor.length, motor.diameter / 2), design, true),
+    fanPiece(
+      "frame",
+      "frame and pedestal",
+      "frame",
+      boxOf(base.from, base.y, Math.min(top, middle.z) - frameDepth, end - base.from, base.width, frameDepth),
+      0.7 * masses.housing,
+      design,
+      true,
+    ),
+    weighedPart(
+      "base",
+      "base of channel",
+      "rail",
+      "steel",
+      boxOf(base.from, base.y, Math.min(top, middle.z) - frameDepth, end - base.from, base.width, frameDepth),
+      0.5 * baseMass(end - base.from, base.width, design.motorPower),
+      "from-memory common steel channels by length",
+      { shares: true },
+    ),
+  ];
+  const carried = children.reduce((sum, child) => sum + child.mass, 0);
+  const underside = Math.min(top, middle.z) - frameDepth;
+  const cone = fanPiece(
+    "cone",
+    "inlet cone",
+    "housing",
+    around(wall, shroud - wall, mouth),
+    0.3 * masses.housing,
+    design,
+    true,
+  );
+  const key = `wheel ${row + 1}.${column + 1}`;
+  return assembly(key, design.count === 1 ? "fan" : `fan in row ${row + 1}, column ${column + 1}`, [
+    sprung(children, design.isolation === "springs"),
+    cone,
+    ...springParts(design, base, floor, Math.max(0.01, underside - floor), carried),
+  ]);
+}
