@@ -35,7 +35,7 @@ export interface DamperState {
 export interface ClosedDamper {
   /** Pa that it really sees, and where that comes from. */
   readonly pressure: number;
-  readonly because: "it is closed" | "the fan at its highest pressure pulls on it";
+  readonly because: "it is closed" | "the fan pulls with all it has";
   /** m³/s of standard air by the leakage class at that pressure, and its share of the design airflow. */
   readonly leakage: number;
   readonly leakageShare: number;
@@ -167,7 +167,7 @@ function closedOf(unit: Unit, rating: UnitRating, part: DamperPart, loss: number
   const design = rating.condition.externalStatic.designDryAirFlow / standardAirDensity;
   return {
     pressure,
-    because: loss === undefined ? "the fan at its highest pressure pulls on it" : "it is closed",
+    because: loss === undefined ? "the fan pulls with all it has" : "it is closed",
     leakage,
     leakageShare: leakage / design,
     torque: damperTorque(part) * Math.max(1, pressure / recordTorquePressure),

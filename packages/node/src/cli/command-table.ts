@@ -13,7 +13,7 @@ export interface CommandLine {
 }
 
 /** What may follow the program's name. */
-export type CommandName = "rate" | "fan" | "air" | "coil" | "read" | "schema" | "serve";
+export type CommandName = "rate" | "fan" | "dampers" | "air" | "coil" | "read" | "schema" | "serve";
 
 /** A word that a command takes besides options. */
 export interface Operand {
@@ -40,7 +40,7 @@ export const programMeaning =
   "outside-air units built to order for laboratories: one job file in, the solved machine out";
 
 /** Names of the published schemas. */
-export const schemaNames = ["job", "rate", "fan", "air", "coil", "read"] as const;
+export const schemaNames = ["job", "rate", "fan", "dampers", "air", "coil", "read"] as const;
 
 const units: OptionLine = {
   flags: "--units <system>",
@@ -103,6 +103,18 @@ export const commands: readonly CommandLine[] = [
     examples: [
       { line: "fan examples/marine-biology-wing.yaml", meaning: "the fan point at every condition" },
       { line: "fan job.yaml --alternatives", meaning: "what else would do, least power first" },
+    ],
+  },
+  {
+    name: "dampers",
+    meaning: "the dampers of a job: angles to set, share elsewhere, leakage",
+    details:
+      "Prints every damper as it stands at a condition, with its authority; what it would leak and ask of its actuator at the pressure that it really sees when closed; what still flows with the fan stopped; blade angles at which hand-set dampers hold the share of outside air; and the share that results at other flows, filter states and winds. The condition is the wet-bulb day with filters half loaded unless --condition says otherwise.",
+    operands: [job],
+    options: [{ flags: "--condition <key>", meaning: "tell it at this condition" }, units, json("dampers"), catalogue],
+    examples: [
+      { line: "dampers examples/marine-biology-wing.yaml", meaning: "angles to lock the blades at" },
+      { line: "dampers job.yaml --condition winter-1 --units si", meaning: "in winter with filters at change-out" },
     ],
   },
   {

@@ -3,6 +3,7 @@ import { ListenProblem } from "#server/serve";
 import { airCommand } from "./air/air-command.ts";
 import { coilCommand } from "./coil/coil-command.ts";
 import { programName } from "./command-table.ts";
+import { dampersCommand } from "./dampers/dampers-command.ts";
 import { exitCode, UsageProblem } from "./exit-code.ts";
 import { fanCommand } from "./fan/fan-command.ts";
 import { type Actions, understand } from "./program.ts";
@@ -15,6 +16,7 @@ import type { Streams } from "./session.ts";
 const actions: Actions = {
   rate: rateCommand,
   fan: fanCommand,
+  dampers: dampersCommand,
   air: airCommand,
   coil: coilCommand,
   read: readCommand,

@@ -2,6 +2,7 @@ import { jobSchema } from "@oncethrough/engine/job/schema";
 import { airSchema } from "../air/air-schema.ts";
 import { coilSchema } from "../coil/coil-schema.ts";
 import type { schemaNames } from "../command-table.ts";
+import { dampersSchema } from "../dampers/dampers-schema.ts";
 import { fanSchema } from "../fan/fan-schema.ts";
 import { rateSchema } from "../rate/rate-schema.ts";
 import { readSchema } from "../read/read-schema.ts";
@@ -14,6 +15,7 @@ export const schemas: Readonly<Record<SchemaName, () => object>> = {
   job: jobSchema,
   rate: rateSchema,
   fan: fanSchema,
+  dampers: dampersSchema,
   air: airSchema,
   coil: coilSchema,
   read: readSchema,
