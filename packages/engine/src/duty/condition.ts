@@ -17,10 +17,18 @@ export interface Condition {
   readonly filterLoading: number;
   readonly setPoints: SetPoints;
   readonly utilities: Utilities;
-  /** Pa that the duct system needs at `designDryAirFlow`; follows the square of flow, its fixed part excepted. */
-  readonly externalStatic: { readonly atDesign: number; readonly fixed: number; readonly designDryAirFlow: number };
+  readonly externalStatic: ExternalStatic;
   /** The exhaust stream of a run-around loop, when there is one. */
   readonly exhaust: ExhaustAir | undefined;
+}
+
+/** What the duct system needs: Pa at `designDryAirFlow`, following the square of flow, its fixed part excepted. */
+export interface ExternalStatic {
+  readonly atDesign: number;
+  readonly fixed: number;
+  readonly designDryAirFlow: number;
+  /** Pa at that flow which the fan has to be able to give beyond; none when left out. */
+  readonly reserve?: number;
 }
 
 /** What stands before the intake. */

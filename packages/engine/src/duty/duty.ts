@@ -118,6 +118,12 @@ export const dutyFields = {
         minimum: "0 in.wg",
         maximum: "10 in.wg",
       }),
+      reserve: quantity("pressureDifference", {
+        meaning: "Pressure that the fan has to be able to give beyond that; the unit's needed static includes it",
+        default: "0 in.wg",
+        minimum: "0 in.wg",
+        maximum: "5 in.wg",
+      }),
       includes: list(text({ meaning: "What the figure covers", longest: 120 }), {
         meaning: "What the external static covers: supply duct, terminal boxes, reheat coils, …",
         optional: true,

@@ -88,6 +88,7 @@ export function conditionOfDay(duty: Duty, day: Day, fixedSpeed: number | undefi
     externalStatic: {
       atDesign: duty.externalStatic.pressure,
       fixed: duty.externalStatic.fixed,
+      reserve: duty.externalStatic.reserve,
       designDryAirFlow: supplyDryAirFlow(duty, day, "design"),
     },
     exhaust: exhaustOf(duty, day, barometricPressure),

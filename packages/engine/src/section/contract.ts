@@ -3,6 +3,7 @@ import type { Fields, GroupCheck, ValuesOf } from "#form/field";
 import type { QuantityKind } from "#quantity/kind";
 import type { Air } from "./air.ts";
 import type { DisplayItem } from "./display.ts";
+import type { Loss } from "./loss.ts";
 import type { SectionParts } from "./part.ts";
 
 /** The clear space that the cabinet gives its sections. */
@@ -176,6 +177,8 @@ export interface SectionKind<
   readonly wallPressure?: (rating: Rating) => number;
   /** What the section does to sound that passes it, and makes itself; left out, all sound passes and none is made. */
   readonly sound?: (design: Design, rating: Rating, room: SoundRoom) => SectionSound;
+  /** Every loss of total pressure in airflow order; those not beside the path add up to `totalPressureLoss`. */
+  readonly losses?: (design: Design, rating: Rating) => readonly Loss[];
   readonly figures: readonly FigureLine<Rating>[];
   readonly working: readonly WorkingLine<Design, Rating>[];
   readonly shortfalls?: (design: Design, rating: Rating, condition: SectionCondition) => readonly Shortfall[];

@@ -71,6 +71,10 @@ export const commands: readonly CommandLine[] = [
     options: [
       { flags: "--condition <key>", meaning: "print this condition in full; the list without it shows the keys" },
       { flags: "--working <section>", meaning: "print the arithmetic behind the figures of a section" },
+      {
+        flags: "--ledger",
+        meaning: "print every loss of pressure with its area, velocity, density and source, up to the fan's pressure",
+      },
       units,
       json("rate"),
       { flags: "--strict", meaning: "end with exit code 1 when something asked is not met" },
@@ -80,6 +84,7 @@ export const commands: readonly CommandLine[] = [
       { line: "rate examples/marine-biology-wing.yaml", meaning: "all conditions, the deciding one in full" },
       { line: "rate job.yaml --condition winter-1 --units si", meaning: "winter with filters at change-out, in SI" },
       { line: 'rate job.yaml --working "cooling coil"', meaning: "how the figures of the coil came about" },
+      { line: "rate job.yaml --condition wet-bulb-day-1 --ledger", meaning: "what the fan's pressure is spent on" },
     ],
   },
   {

@@ -107,6 +107,17 @@ export const access = defineKind({
     drawDoor(pencil, { x, y, width, height, hinges: design.hinges, window: design.window, label: "access door" });
     return pencil.items;
   },
+  losses: (design, rating) => [
+    {
+      part: "walls",
+      pressure: rating.totalPressureLoss,
+      plane: "section",
+      area: design.area,
+      velocity: rating.faceVelocity,
+      density: rating.density,
+      source: "common-practice Darcy friction factor of 0.02",
+    },
+  ],
   figures: [
     { figure: "faceVelocity", name: "velocity in the section", quantity: "velocity" },
     { figure: "totalPressureLoss", name: "pressure loss", quantity: "pressureDifference" },

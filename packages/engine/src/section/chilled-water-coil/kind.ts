@@ -1,4 +1,5 @@
 import { airSideWorking, liquidSideWorking } from "../coil-figures.ts";
+import { coilLosses } from "../coil-loss.ts";
 import { defineKind } from "../contract.ts";
 import { type ChilledWaterCoilDesign, chilledWaterCoilFields, prepareChilledWaterCoil } from "./design.ts";
 import { coolingNotes, coolingShortfalls } from "./notes.ts";
@@ -18,6 +19,7 @@ export const chilledWaterCoil = defineKind({
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: chilledWaterCoilParts,
   picture: drawChilledWaterCoil,
+  losses: coilLosses,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
     { figure: "leavingWetBulb", name: "leaving wet bulb", quantity: "temperature" },

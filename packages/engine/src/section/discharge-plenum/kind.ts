@@ -1,5 +1,6 @@
 import { defineKind, type Opening, type WorkingLine } from "../contract.ts";
 import { type DischargePlenumDesign, dischargePlenumFields, prepareDischargePlenum } from "./design.ts";
+import { dischargePlenumLosses } from "./losses.ts";
 import { dischargePlenumParts } from "./parts.ts";
 import { drawDischargePlenum } from "./picture.ts";
 import { createDischargePlenumRating, type DischargePlenumRating, rateDischargePlenum } from "./rate.ts";
@@ -62,6 +63,7 @@ export const dischargePlenum = defineKind({
     rating.entering.totalPressure -
     rating.expansionLoss -
     0.5 * rating.density * Math.min(rating.plenumVelocity, rating.entryVelocity) ** 2,
+  losses: dischargePlenumLosses,
   figures: [
     { figure: "ductStaticPressure", name: "static pressure into the duct", quantity: "pressureDifference" },
     { figure: "totalPressureLoss", name: "pressure loss", quantity: "pressureDifference" },

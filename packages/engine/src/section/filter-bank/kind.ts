@@ -1,6 +1,7 @@
 import { testFinalResistance } from "#component/filter-medium";
 import { defineKind, type Note, type WorkingLine } from "../contract.ts";
 import { type FilterBankDesign, filterBankFields, prepareFilterBank } from "./design.ts";
+import { filterBankLosses } from "./losses.ts";
 import { filterBankParts } from "./parts.ts";
 import { drawFilterBank } from "./picture.ts";
 import { createFilterBankRating, type FilterBankRating, filterLossAt, rateFilterBank } from "./rate.ts";
@@ -78,6 +79,7 @@ export const filterBank = defineKind({
   layout: (design) => ({ length: design.length, outside: 0 }),
   parts: filterBankParts,
   picture: drawFilterBank,
+  losses: filterBankLosses,
   figures: [
     { figure: "totalPressureLoss", name: "pressure loss", quantity: "pressureDifference" },
     { figure: "cleanLoss", name: "clean at this flow", quantity: "pressureDifference" },

@@ -1,4 +1,5 @@
 import { airSideWorking, liquidSideWorking } from "../coil-figures.ts";
+import { coilLosses } from "../coil-loss.ts";
 import { liquidCoilNotes } from "../coil-notes.ts";
 import { heatingHeld } from "../coil-steam-notes.ts";
 import { defineKind } from "../contract.ts";
@@ -22,6 +23,7 @@ export const hotWaterCoil = defineKind({
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: hotWaterCoilParts,
   picture: drawHotWaterCoil,
+  losses: coilLosses,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
     { figure: "capacity", name: "capacity", quantity: "power" },

@@ -56,6 +56,8 @@ export interface IntakeHoodDesign {
   readonly screen: WireScreen;
   readonly cloggedShare: number;
   readonly lossCoefficient: number;
+  /** Bibliography key and place of the coefficient, or that the job gives it. */
+  readonly lossSource: string;
   /** m²: the opening with its screen, the way into the cabinet, the clear cabinet. */
   readonly openingArea: number;
   readonly throatArea: number;
@@ -78,6 +80,7 @@ export function prepareIntakeHood(values: ValuesOf<typeof intakeHoodFields>, fra
     throw new SectionProblem("throatHeight", "the hood's throat is higher than the cabinet", allowed);
   }
   const facesDown = values.opening === "facing down";
+  const usual = facesDown ? fittingLosses.downFacingHood : fittingLosses.flushEntry;
   const throatArea = width * throatHeight;
   return {
     facesDown,
@@ -86,8 +89,9 @@ export function prepareIntakeHood(values: ValuesOf<typeof intakeHoodFields>, fra
     throatHeight,
     screen: values.screen,
     cloggedShare: values.cloggedShare,
-    lossCoefficient:
-      values.lossCoefficient ?? (facesDown ? fittingLosses.downFacingHood : fittingLosses.flushEntry).coefficient,
+    lossCoefficient: values.lossCoefficient ?? usual.coefficient,
+    lossSource:
+      values.lossCoefficient === undefined ? `${usual.source} on the opening's velocity` : "as entered in the job",
     openingArea: facesDown ? width * values.projection : throatArea,
     throatArea,
     cabinetArea: frameArea(frame),

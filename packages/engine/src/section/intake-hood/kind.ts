@@ -1,6 +1,7 @@
 import { abruptExpansionLoss } from "#component/fitting-loss";
 import { defineKind, type Note, type WorkingLine } from "../contract.ts";
 import { type IntakeHoodDesign, intakeHoodFields, prepareIntakeHood } from "./design.ts";
+import { intakeHoodLosses } from "./losses.ts";
 import { intakeHoodParts } from "./parts.ts";
 import { drawIntakeHood } from "./picture.ts";
 import { createIntakeHoodRating, type IntakeHoodRating, rateIntakeHood } from "./rate.ts";
@@ -76,6 +77,7 @@ export const intakeHood = defineKind({
   }),
   parts: intakeHoodParts,
   picture: drawIntakeHood,
+  losses: intakeHoodLosses,
   figures: [
     { figure: "openingVelocity", name: "velocity in the opening", quantity: "velocity" },
     { figure: "throatVelocity", name: "velocity in the throat", quantity: "velocity" },

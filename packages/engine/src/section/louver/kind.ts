@@ -1,5 +1,6 @@
 import { defineKind, type Note, type WorkingLine } from "../contract.ts";
 import { type LouverDesign, louverFields, prepareLouver } from "./design.ts";
+import { louverLosses } from "./losses.ts";
 import { louverParts } from "./parts.ts";
 import { drawLouver } from "./picture.ts";
 import { createLouverRating, type LouverRating, rateLouver } from "./rate.ts";
@@ -65,6 +66,7 @@ export const louver = defineKind({
   layout: (design) => ({ length: design.length, outside: 0 }),
   parts: louverParts,
   picture: drawLouver,
+  losses: louverLosses,
   figures: [
     { figure: "freeVelocity", name: "free-area velocity", quantity: "velocity" },
     { figure: "faceVelocity", name: "face velocity", quantity: "velocity" },

@@ -1,5 +1,6 @@
 import { defineKind, type Note, type Opening, type Shortfall, type WorkingLine } from "../contract.ts";
 import { type MixingBoxDesign, mixingBoxFields, prepareMixingBox } from "./design.ts";
+import { mixingBoxLosses } from "./losses.ts";
 import { mixingBoxParts } from "./parts.ts";
 import { drawMixingBox, returnStart } from "./picture.ts";
 import { createMixingBoxRating, filamentBehind, type MixingBoxRating, rateMixingBox } from "./rate.ts";
@@ -96,6 +97,7 @@ export const mixingBox = defineKind({
   layout: (design) => ({ length: design.length, outside: 0, openings: returnOpenings(design) }),
   parts: mixingBoxParts,
   picture: drawMixingBox,
+  losses: mixingBoxLosses,
   figures: [
     { figure: "outsideAirShare", name: "share of outside air", quantity: "share" },
     { figure: "outsideVelocity", name: "outside damper velocity", quantity: "velocity" },

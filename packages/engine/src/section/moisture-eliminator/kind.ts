@@ -1,6 +1,7 @@
 import { eliminatorVelocityLimit } from "#component/moisture-eliminator";
 import { defineKind, type Note } from "../contract.ts";
 import { moistureEliminatorFields, prepareMoistureEliminator } from "./design.ts";
+import { moistureEliminatorLosses } from "./losses.ts";
 import { moistureEliminatorParts } from "./parts.ts";
 import { drawMoistureEliminator } from "./picture.ts";
 import { createMoistureEliminatorRating, rateMoistureEliminator } from "./rate.ts";
@@ -16,6 +17,7 @@ export const moistureEliminator = defineKind({
   layout: (design) => ({ length: design.length, outside: 0 }),
   parts: moistureEliminatorParts,
   picture: drawMoistureEliminator,
+  losses: moistureEliminatorLosses,
   figures: [
     { figure: "faceVelocity", name: "face velocity", quantity: "velocity" },
     { figure: "velocityLimit", name: "velocity that tears water off", quantity: "velocity" },

@@ -1,4 +1,5 @@
 import { airSideWorking, liquidSideWorking } from "../coil-figures.ts";
+import { coilLosses } from "../coil-loss.ts";
 import { liquidCoilNotes } from "../coil-notes.ts";
 import { defineKind } from "../contract.ts";
 import { prepareRecoveryCoil, type RecoveryCoilDesign, recoveryCoilFields } from "./design.ts";
@@ -17,6 +18,7 @@ export const recoveryCoil = defineKind({
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: recoveryCoilParts,
   picture: drawRecoveryCoil,
+  losses: coilLosses,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
     { figure: "capacity", name: "heat recovered", quantity: "power" },

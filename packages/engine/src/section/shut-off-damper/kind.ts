@@ -2,6 +2,7 @@ import { defineKind, type WorkingLine } from "../contract.ts";
 import { drawDamperAcross } from "../damper-part.ts";
 import { pencilFor } from "../pencil.ts";
 import { prepareShutOffDamper, type ShutOffDamperDesign, shutOffDamperFields } from "./design.ts";
+import { shutOffDamperLosses } from "./losses.ts";
 import { shutOffDamperParts } from "./parts.ts";
 import { createShutOffDamperRating, rateShutOffDamper, type ShutOffDamperRating } from "./rate.ts";
 
@@ -44,6 +45,7 @@ export const shutOffDamper = defineKind({
     drawDamperAcross(pencil, "damper", design.part, x, bottom);
     return pencil.items;
   },
+  losses: shutOffDamperLosses,
   figures: [
     { figure: "totalPressureLoss", name: "pressure loss", quantity: "pressureDifference" },
     { figure: "faceVelocity", name: "velocity in the damper's face", quantity: "velocity" },

@@ -49,6 +49,17 @@ export const special = defineKind({
     pencil.text("special", "quiet", (left + right) / 2, y + height / 2, design.what);
     return pencil.items;
   },
+  losses: (design, rating) => [
+    {
+      part: design.what,
+      pressure: rating.totalPressureLoss,
+      plane: "section",
+      area: design.area,
+      velocity: rating.faceVelocity,
+      density: rating.density,
+      source: `as entered: ${design.source}`,
+    },
+  ],
   figures: [
     { figure: "totalPressureLoss", name: "pressure loss", quantity: "pressureDifference" },
     { figure: "enteredLoss", name: "by the curve at its density", quantity: "pressureDifference" },

@@ -80,6 +80,17 @@ export const sprayGap = defineKind({
     drawHatch(pencil, x, (frame.height * 1000 - height) / 2, width, height, "spray hatch");
     return pencil.items;
   },
+  losses: (design, rating) => [
+    {
+      part: "walls",
+      pressure: rating.totalPressureLoss,
+      plane: "section",
+      area: design.area,
+      velocity: rating.faceVelocity,
+      density: rating.density,
+      source: "common-practice Darcy friction factor of 0.02",
+    },
+  ],
   figures: [
     { figure: "faceVelocity", name: "velocity in the section", quantity: "velocity" },
     { figure: "totalPressureLoss", name: "pressure loss", quantity: "pressureDifference" },

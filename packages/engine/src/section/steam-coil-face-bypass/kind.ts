@@ -4,6 +4,7 @@ import { steamFigureLines, steamSideWorking } from "../coil-steam-figures.ts";
 import { heatingHeld, steamCoilNotes } from "../coil-steam-notes.ts";
 import { defineKind } from "../contract.ts";
 import { type FaceBypassDesign, faceBypassFields, prepareFaceBypass } from "./design.ts";
+import { faceBypassLosses } from "./losses.ts";
 import { faceBypassParts } from "./parts.ts";
 import { drawFaceBypass } from "./picture.ts";
 import { createFaceBypassRating, type FaceBypassRating, rateFaceBypass } from "./rate.ts";
@@ -20,6 +21,7 @@ export const steamCoilFaceBypass = defineKind({
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: faceBypassParts,
   picture: drawFaceBypass,
+  losses: faceBypassLosses,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
     { figure: "faceShare", name: "share of the air over the lanes", quantity: "share" },

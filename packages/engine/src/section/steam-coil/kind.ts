@@ -1,5 +1,6 @@
 import { inBothUnits } from "../both-units.ts";
 import { airSideWorking } from "../coil-figures.ts";
+import { coilLosses } from "../coil-loss.ts";
 import { steamFigureLines, steamSideWorking } from "../coil-steam-figures.ts";
 import { heatingHeld, steamCoilNotes } from "../coil-steam-notes.ts";
 import { defineKind, type Note } from "../contract.ts";
@@ -20,6 +21,7 @@ export const steamCoil = defineKind({
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: steamCoilParts,
   picture: drawSteamCoil,
+  losses: coilLosses,
   figures: steamFigureLines,
   working: [
     ...steamSideWorking<SteamCoilDesign, SteamCoilRating>(),

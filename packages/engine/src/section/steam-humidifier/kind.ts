@@ -1,5 +1,6 @@
 import { defineKind, type Note, type Shortfall, type WorkingLine } from "../contract.ts";
 import { prepareSteamHumidifier, type SteamHumidifierDesign, steamHumidifierFields } from "./design.ts";
+import { steamHumidifierLosses } from "./losses.ts";
 import { steamHumidifierParts } from "./parts.ts";
 import { drawSteamHumidifier } from "./picture.ts";
 import { createSteamHumidifierRating, rateSteamHumidifier, type SteamHumidifierRating } from "./rate.ts";
@@ -48,6 +49,7 @@ export const steamHumidifier = defineKind({
   layout: (design) => ({ length: design.length, outside: 0 }),
   parts: steamHumidifierParts,
   picture: drawSteamHumidifier,
+  losses: steamHumidifierLosses,
   figures: [
     { figure: "humidityRatio", name: "humidity ratio after the tubes", quantity: "humidityRatio" },
     { figure: "relativeHumidity", name: "relative humidity after the tubes", quantity: "share" },

@@ -100,6 +100,34 @@ describe("oncethrough rate", () => {
       for (const value of [result, ...terms.map((term) => term.value)]) expect(Number.isFinite(value)).toBe(true);
   });
 
+  it("prints the pressure ledger, whose figures add up to the fan's as they are read", async () => {
+    const words = ["--condition", "wet-bulb-day-1", "--ledger"];
+    const { written } = await rate(words);
+    const ledger = written.slice(written.indexOf("\npressure ledger"));
+    for (const line of ledger.split("\n")) expect(line.length, line).toBeLessThanOrEqual(110);
+    const figure = (name: string) => Number(new RegExp(`^${name} +(-?[\\d.]+)`, "m").exec(ledger)?.[1] ?? Number.NaN);
+    const served = [
+      "losses from intake to discharge",
+      "duct system, static",
+      "reserve",
+      "velocity pressure at the end",
+    ];
+    const sum = served.reduce((total, name) => total + figure(name), 0);
+    // Five figures, each rounded to a thousandth.
+    expect(Math.abs(sum - figure("fan total pressure"))).toBeLessThan(0.0026);
+    expect(ledger).toMatch(/\d clean, \d\.\d+ at change-out/);
+    expect(ledger).toMatch(/sources: \[1\] \S/);
+    const output = await rateJson(words);
+    const matches = new Ajv2020({ strict: false }).compile(rateSchema());
+    expect(matches(output), JSON.stringify(matches.errors)).toBe(true);
+    const { sections, ledger: carried } = condition(output, "wet-bulb-day-1");
+    const taken = carried?.lines.filter((line) => line.isBeside === undefined) ?? [];
+    for (const { name, totalPressureLoss } of sections) {
+      const own = taken.filter((line) => line.section === name).reduce((total, line) => total + line.pressure, 0);
+      expect(own, name).toBeCloseTo(totalPressureLoss, 6);
+    }
+  });
+
   it("fails only when told to when something is not met", async () => {
     const { written } = await rate(["--condition", "winter-0"]);
     expect(written).toMatch(/^not met\nunit +supply air colder than wanted: wanted 32\.0 °F, got 1\d\.\d °F$/m);

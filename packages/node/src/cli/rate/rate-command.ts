@@ -7,6 +7,7 @@ import { hasErrors, loadJob, problemLine } from "../job-source.ts";
 import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
 import { printWorking } from "../working-print.ts";
 import { decidingCondition } from "./deciding.ts";
+import { printLedger } from "./ledger-print.ts";
 import { type RateOutput, rateJob } from "./rate-output.ts";
 import { printCondition, printSummary, type Style } from "./rate-print.ts";
 
@@ -22,7 +23,7 @@ export async function rateCommand(given: Given, streams: Streams): Promise<numbe
   }
   const conditions = chosenConditions(job, optionText(given, "condition"));
   const working = chosenSection(job, optionText(given, "working"));
-  const output = rateJob(job, conditions, working);
+  const output = rateJob(job, conditions, { working, ledger: optionFlag(given, "ledger") });
   if (optionFlag(given, "json")) printJson(streams, output);
   else {
     const style: Style = { system: unitSystem(given), ink, columns: Math.min(streams.columns, 120) };
@@ -74,6 +75,7 @@ function printRating(job: Job, output: RateOutput, working: string | undefined, 
       ink.quiet(wrapped(`in full: ${condition.key} (${why}); others with --condition KEY`, style.columns)),
     );
   parts.push(printCondition(condition, job.unit, style));
+  if (condition.ledger !== undefined) parts.push(printLedger(condition.ledger, style));
   if (working !== undefined && condition.working !== undefined) {
     parts.push(
       printWorking(`${working}: how its figures came about`, condition.working.lines, style.system, ink, style.columns),

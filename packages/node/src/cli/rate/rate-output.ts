@@ -6,6 +6,7 @@ import type { Job } from "@oncethrough/engine/job/job";
 import type { Air } from "@oncethrough/engine/section/air";
 import type { SectionRating, SectionRole } from "@oncethrough/engine/section/contract";
 import { absolutePressure, actualAirflow } from "@oncethrough/engine/section/station";
+import { type PressureLedger, pressureLedger } from "@oncethrough/engine/unit/ledger";
 import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
 import type { PlacedNote, PlacedShortfall, Station, UnitRating } from "@oncethrough/engine/unit/rating";
 import { type EvaluatedWorking, notesOf, shortfallsOf, stationsOf, workingOf } from "@oncethrough/engine/unit/report";
@@ -83,27 +84,30 @@ export interface ConditionOutput {
   readonly shortfalls: readonly PlacedShortfall[];
   readonly notes: readonly PlacedNote[];
   readonly working?: { readonly section: string; readonly lines: readonly EvaluatedWorking[] };
+  readonly ledger?: PressureLedger;
 }
 
-/** Solves the unit of a job at the conditions; `working` names a section whose arithmetic is wanted too. */
-export function rateJob(job: Job, conditions: readonly Condition[], working: string | undefined): RateOutput {
+/** What is wanted besides: the arithmetic of a section by its name, the pressure ledger. */
+export interface Wanted {
+  readonly working: string | undefined;
+  readonly ledger: boolean;
+}
+
+/** Solves the unit of a job at the conditions. */
+export function rateJob(job: Job, conditions: readonly Condition[], wanted: Wanted): RateOutput {
   const first = conditions[0];
   if (first === undefined) return { format: "oncethrough rating 1", tag: job.tag, conditions: [] };
   const rating = createUnitRating(job.unit, first);
   return {
     format: "oncethrough rating 1",
     tag: job.tag,
-    conditions: conditions.map((condition) => rateCondition(job.unit, condition, rating, working)),
+    conditions: conditions.map((condition) => rateCondition(job.unit, condition, rating, wanted)),
   };
 }
 
-function rateCondition(
-  unit: Unit,
-  condition: Condition,
-  rating: UnitRating,
-  working: string | undefined,
-): ConditionOutput {
+function rateCondition(unit: Unit, condition: Condition, rating: UnitRating, wanted: Wanted): ConditionOutput {
   rateUnit(unit, condition, rating);
+  const { working, ledger } = wanted;
   const lines = working === undefined ? undefined : workingOf(unit, rating, working);
   return {
     key: condition.key,
@@ -134,6 +138,7 @@ function rateCondition(
     shortfalls: shortfallsOf(unit, rating),
     notes: notesOf(unit, rating),
     ...(working === undefined || lines === undefined ? {} : { working: { section: working, lines } }),
+    ...(ledger ? { ledger: pressureLedger(unit, rating) } : {}),
   };
 }
 

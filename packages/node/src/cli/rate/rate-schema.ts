@@ -2,6 +2,7 @@ import type { SectionKind } from "@oncethrough/engine/section/contract";
 import { sectionKinds } from "@oncethrough/engine/section/kinds";
 import { siUnit } from "../figure-text.ts";
 import { listOf, number, published, record, text } from "../schema/describe.ts";
+import { ledgerRecord } from "./ledger-schema.ts";
 
 /** The figures of a state of air. */
 export const airStateFigures = {
@@ -129,8 +130,10 @@ const condition = () =>
       shortfalls: listOf(record({ ...inSection, ...shortfallFigures }), "what is asked and not held"),
       notes: listOf(noteRecord(inSection)),
       working: record({ section: text(), lines: listOf(workingLine) }),
+      ledger: ledgerRecord,
     },
     "working",
+    "ledger",
   );
 
 /** The published schema of `oncethrough rate --json`. */
