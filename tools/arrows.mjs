@@ -227,3 +227,6 @@ export const entryModules =
 
 /** Tests, their data and benchmarks: never part of the program. */
 export const testModules = "(\\.test|\\.test-data)\\.tsx?$|^packages/[^/]+/bench/|^tests/";
+
+/** Modules that no program starts: finer and slower ways to the same figure, against which tests and benches hold the quick one. */
+export const yardsticks = ["^packages/engine/src/component/coil/fine-grid\\.ts$"];
