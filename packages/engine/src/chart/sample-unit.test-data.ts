@@ -2,6 +2,7 @@ import { createAir } from "#section/air";
 import type { Opening, SectionKind, SectionRating, SectionRole } from "#section/contract";
 import type { DisplayItem, DisplayList } from "#section/display";
 import { sampleCondition, sampleOperation } from "#section/sample.test-data";
+import { usualCasingBuild } from "#unit/casing-build.test-data";
 import type { UnitRating } from "#unit/rating";
 import type { Unit, UnitSection } from "#unit/unit";
 
@@ -18,6 +19,7 @@ export function sampleUnit(): Unit {
     height: 2,
     connectionHand: "right",
     panelThickness: 0.05,
+    ...usualCasingBuild,
     railHeight: 0.2,
     leakageClass: 3,
   } as const;

@@ -5,6 +5,7 @@ import { sectionKinds } from "#section/kinds";
 import { sampleCondition } from "#section/sample.test-data";
 import { valuesOfText } from "#section/shipped.test-data";
 import { assembleUnit } from "#unit/assemble";
+import { usualCasingBuild } from "#unit/casing-build.test-data";
 import { createUnitRating, rateUnit } from "#unit/rate-unit";
 import type { Unit } from "#unit/unit";
 import { bladesSet, proposeBladeAngles } from "./blade-angles.ts";
@@ -18,6 +19,7 @@ const casing = {
   panelThickness: 0.05,
   railHeight: 0.2,
   leakageClass: 0,
+  ...usualCasingBuild,
 } as const;
 
 /** Hood, mixing box, filters, fan; no leakage, so that what passes the box is what leaves the unit. */

@@ -1,6 +1,7 @@
 import { choice, factor, quantity, type ValuesOf } from "#form/field";
+import { casingBuildFields } from "./casing-build.ts";
 
-/** The cabinet: clear inside, panel, leakage. */
+/** The cabinet: clear inside, panel, leakage, build. */
 export const casingFields = {
   width: quantity("length", { meaning: "Clear width inside", minimum: "18 in", maximum: "30 ft" }),
   height: quantity("length", { meaning: "Clear height inside", minimum: "18 in", maximum: "20 ft" }),
@@ -26,6 +27,7 @@ export const casingFields = {
     minimum: 0,
     maximum: 48,
   }),
+  ...casingBuildFields,
 } as const;
 
 /** A casing as read, in SI. */

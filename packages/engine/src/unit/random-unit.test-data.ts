@@ -7,6 +7,7 @@ import { sampleCondition } from "#section/sample.test-data";
 import { shippedCatalogue } from "#section/shipped.test-data";
 import { assembleUnit, type WrittenSection } from "./assemble.ts";
 import type { Casing } from "./casing.ts";
+import { usualCasingBuild } from "./casing-build.test-data.ts";
 import type { Unit } from "./unit.ts";
 
 function si(text: string, field: Field & { type: "quantity" }): number {
@@ -94,6 +95,7 @@ export const casing = {
   panelThickness: 0.05,
   railHeight: 0.25,
   leakageClass: 6,
+  ...usualCasingBuild,
 } as const;
 
 const kinds = sectionKinds as unknown as readonly SectionKind[];

@@ -1,0 +1,21 @@
+/** The build of a casing as the defaults have it, in SI, to be spread into casings of tests. */
+export const usualCasingBuild = {
+  outerMetal: "galvanized steel",
+  outerGauge: "18",
+  innerMetal: "galvanized steel",
+  innerGauge: "20",
+  floorGauge: "14",
+  panelCore: "polyurethane foam",
+  panelWidth: 1.2192,
+  frame: "thermally broken aluminium",
+  finish: "polyester powder",
+  railThickness: 0.0047625,
+  railFlange: 0.0762,
+  supportSpacing: 2.4384,
+  roof: "as placed",
+  roofSlope: 0.02,
+  roofOverhang: 0.0762,
+  liftingLugs: 4,
+  slingAngle: 60,
+  splitsBefore: undefined,
+} as const;
