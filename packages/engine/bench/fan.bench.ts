@@ -102,6 +102,9 @@ const values: FanValues = {
   upstreamSpace: 0.6,
   backdraftDampers: false,
   backdraftLoss: 0.8,
+  bearingLoadRating: undefined,
+  bearingLife: 1.44e8,
+  declaredRating: undefined,
 };
 const frame = { width: 3, height: 2.6, hand: "right" } as const;
 const design = prepareFan(values, frame);

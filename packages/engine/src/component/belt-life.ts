@@ -73,6 +73,8 @@ export interface BeltRun {
   /** N, of one belt on its tight and its slack side. */
   readonly tightForce: number;
   readonly slackForce: number;
+  /** N that this belt pulls on each shaft: what throws it outwards loads no bearing. */
+  readonly shaftForce: number;
   /** Passes over the pair of sheaves until one in two belts has failed. */
   readonly passes: number;
   /** s of running that these passes last. */
@@ -111,5 +113,12 @@ export function beltRunFromPower(
   };
   const passes = 1 / (wear(motorSheave) + wear(fanSheave));
   const length = beltLengthFromCentres(motorSheave, fanSheave, centreDistance);
-  return { tightForce, slackForce: tightForce - pull, passes, life: (passes * length) / beltSpeed };
+  const slackForce = tightForce - pull;
+  return {
+    tightForce,
+    slackForce,
+    shaftForce: tightForce + slackForce - 2 * away,
+    passes,
+    life: (passes * length) / beltSpeed,
+  };
 }

@@ -3,8 +3,23 @@ import type { FanWheel } from "#component/fan-wheel";
 import type { Motor } from "#component/motor";
 import type { SpeedControl } from "#component/speed-control";
 import type { Spring } from "#component/spring";
-import { choice, component, factor, flag, integer, quantity, text, type ValuesOf } from "#form/field";
+import { choice, component, factor, flag, group, integer, quantity, text, type ValuesOf } from "#form/field";
 import { floorSpans } from "#standard/spring-deflection";
+
+const declaredRatingFields = {
+  number: text({ meaning: "Number of the rating or submittal", longest: 60 }),
+  revision: text({ meaning: "Revision of it", longest: 20, default: "" }),
+  airflow: quantity("actualAirflow", { meaning: "Actual airflow of each fan", minimum: "50 cfm" }),
+  staticPressure: quantity("pressureDifference", { meaning: "Fan static pressure", minimum: "0.05 in.wg" }),
+  speed: quantity("rotationalSpeed", { meaning: "Wheel speed", minimum: "50 rpm", maximum: "6000 rpm" }),
+  shaftPower: quantity("shaftPower", { meaning: "Shaft power of each fan", minimum: "0.01 hp" }),
+  density: quantity("density", {
+    meaning: "Air density of the rating",
+    default: "0.075 lb/ft³",
+    minimum: "0.03 lb/ft³",
+    maximum: "0.12 lb/ft³",
+  }),
+} as const;
 
 /** What a job says of its fans. */
 export const fanFields = {
@@ -84,6 +99,21 @@ export const fanFields = {
     default: 0.8,
     minimum: 0,
     maximum: 10,
+  }),
+  bearingLoadRating: quantity("force", {
+    meaning: "Basic dynamic load rating of each fan bearing; left out, the one that the life asks is told",
+    optional: true,
+    minimum: "100 lbf",
+  }),
+  bearingLife: quantity("time", {
+    meaning: "Running time that nine of ten fan bearings must reach (L10); the mean life is five times that",
+    default: "40000 h",
+    minimum: "1000 h",
+    maximum: "1000000 h",
+  }),
+  declaredRating: group(declaredRatingFields, {
+    meaning: "The seller's rating of the fan that was bought, to be held against ours",
+    optional: true,
   }),
 } as const;
 

@@ -28,6 +28,10 @@ describe("oncethrough fan", () => {
       "sound power",
       "circuit ampacity at least",
       "licensed",
+      "springs resonate at 133 rpm",
+      "it is the only one",
+      "B belts on",
+      "fan power limit, variable flow of",
     ])
       expect(written).toContain(part);
     expect(written).not.toContain("fan-stopped");
@@ -41,6 +45,56 @@ describe("oncethrough fan", () => {
     expect(matches({ ...output, sound: { ...output.sound, outlet: [1] } })).toBe(false);
     expect(output.working?.length).toBeGreaterThan(3);
     expect(output.alternatives?.looked).toBeGreaterThan(1000);
+  });
+
+  it("holds a declared rating beside ours, and says what differs at the condition", async () => {
+    const declared = `      declared rating:
+        number: R-17
+        airflow: 12,000 cfm
+        static pressure: 3 in.wg
+        speed: 1,500 rpm
+        shaft power: 9 hp
+`;
+    const job = trialJob.replace("      drive: belt\n", `      drive: belt\n${declared}`);
+    const output: FanOutput = JSON.parse((await fan(["--json"], job)).written);
+    const matches = new Ajv2020({ strict: false }).compile(fanSchema());
+    expect(matches(output), JSON.stringify(matches.errors)).toBe(true);
+    const [speed, power] = output.declared?.lines ?? [];
+    expect(speed?.declared).toBe(25);
+    // Air power of 12,000 cfm at 3 in.wg: 12,000 × 3 / 6343 hp, the constant of AMCA 208 for water of 4 °C.
+    expect(output.declared?.lines.find((each) => each.what === "static efficiency")?.declared).toBeCloseTo(
+      5.6756 / 9,
+      3,
+    );
+    expect(speed?.difference).toBeCloseTo(25 / (speed?.ours ?? 0) - 1, 12);
+    const { written } = await fan([], job);
+    expect(written).toContain("declared rating R-17");
+    expect(written).toMatch(/at this condition differ: .*density/s);
+    const off = await fan([], job.replace("shaft power: 9 hp", "shaft power: 20 hp"));
+    expect(off.written).toContain("beyond 7.5");
+    expect(power?.quantity).toBe("shaftPower");
+  });
+
+  it("says what an array still moves with one fan out, dampers as built and the other way", async () => {
+    const job = trialJob
+      .replace("typical airfoil housed double inlet", "typical airfoil plenum wheel")
+      .replace("diameter: 24 in", "diameter: 20 in\n      count: 4")
+      .replace("drive: belt", "drive: direct")
+      .replace("motor power: 20 hp", "motor power: 5 hp")
+      .replace("  utilities: {}", "  redundancy: { airflow with one fan out: 99 % }\n  utilities: {}");
+    const output: FanOutput = JSON.parse((await fan(["--json"], job)).written);
+    const matches = new Ajv2020({ strict: false }).compile(fanSchema());
+    expect(matches(output), JSON.stringify(matches.errors)).toBe(true);
+    expect(output.oneFanOut.wanted).toBeCloseTo(0.99, 12);
+    expect(output.oneFanOut.cases.map((each) => each.backdraftDampers)).toEqual([false, true]);
+    for (const each of output.oneFanOut.cases) {
+      expect(each.shareAtSameSpeed).toBeGreaterThan(0.5);
+      expect(each.shareAtSameSpeed).toBeLessThan(1);
+    }
+    const { written } = await fan([], job);
+    expect(written).toContain("the duty wants 99.0 %");
+    expect(written).toContain("without backdraft dampers, as built");
+    for (const line of written.split("\n")) expect(line.length, line).toBeLessThanOrEqual(100);
   });
 
   it("gives points that agree with one another and alternatives in order", async () => {

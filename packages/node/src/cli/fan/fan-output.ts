@@ -1,11 +1,15 @@
 import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { weightedLevel } from "@oncethrough/engine/component/fan-sound";
 import type { FanWheel } from "@oncethrough/engine/component/fan-wheel";
-import { motorFullLoadCurrent } from "@oncethrough/engine/component/motor";
-import { minimumCircuitAmpacity } from "@oncethrough/engine/component/motor-circuit";
+import { type FanOut, oneFanOut } from "@oncethrough/engine/design/fan-out";
+import { type FanPowerVerdict, fanPowerVerdict } from "@oncethrough/engine/design/fan-power-limit";
+import { type FanRange, fanRange } from "@oncethrough/engine/design/fan-range";
 import { type FanCandidate, selectFans } from "@oncethrough/engine/design/fan-selection";
 import type { Job } from "@oncethrough/engine/job/job";
+import { compareDeclared, type DeclaredComparison } from "@oncethrough/engine/section/fan/declared";
 import type { FanDesign } from "@oncethrough/engine/section/fan/design";
+import { type FanElectrical, fanElectrical } from "@oncethrough/engine/section/fan/electrical";
+import { type FanMechanics, fanMechanics } from "@oncethrough/engine/section/fan/mechanics";
 import type { FanSectionRating } from "@oncethrough/engine/section/fan/rate";
 import { fanSectionSound } from "@oncethrough/engine/section/fan/sound";
 import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
@@ -23,7 +27,14 @@ export interface FanOutput {
   readonly condition: string;
   /** Sound power at the point; left out when the fan stands. */
   readonly sound?: SoundOutput;
-  readonly electrical: ElectricalOutput;
+  readonly electrical: FanElectrical;
+  /** What turns and how long it lasts; left out when the fan stands. */
+  readonly mechanics?: FanMechanics;
+  readonly range: FanRange;
+  readonly oneFanOut: OneFanOutOutput;
+  readonly powerLimit: FanPowerVerdict;
+  /** The seller's rating beside ours, where the job declares one. */
+  readonly declared?: DeclaredComparison;
   readonly alternatives?: { readonly looked: number; readonly candidates: readonly CandidateOutput[] };
   readonly working?: readonly EvaluatedWorking[];
 }
@@ -60,12 +71,9 @@ export interface SoundOutput {
   readonly source: string;
 }
 
-/** A proposal for the electrical connection. */
-export interface ElectricalOutput {
-  readonly voltage: number;
-  readonly fullLoadCurrent: number;
-  readonly minimumCircuitAmpacity: number;
-  readonly caution: string;
+/** The array with one fan out, and the share of design airflow that the duty wants of it. */
+export interface OneFanOutOutput extends FanOut {
+  readonly wanted: number;
 }
 
 /** Another way to build the fans. */
@@ -94,14 +102,22 @@ export function fanOf(job: Job, request: FanRequest): FanOutput {
   if (section === undefined || chosen === undefined) throw new Error("a job without fan or conditions");
   const design = section.design as FanDesign;
   const rating = createUnitRating(job.unit, chosen);
+  const met = { speed: 0, density: 0 };
   const points = job.conditions.map((condition): FanPoint => {
     rateUnit(job.unit, condition, rating);
+    const { fanSpeed, density } = rating.sections[index] as FanSectionRating;
+    if (rating.solved && fanSpeed > met.speed) met.speed = fanSpeed;
+    if (rating.solved && fanSpeed > 0 && density > met.density) met.density = density;
     return { condition: condition.key, solved: rating.solved, figures: figuresAt(job, rating, index) };
   });
   rateUnit(job.unit, chosen, rating);
   const record = rating.sections[index] as FanSectionRating;
   const lines = request.working ? workingOf(job.unit, rating, section.name) : undefined;
   const sound = soundOutput(design, record);
+  const mechanics = fanMechanics(design, record, met.speed);
+  const declared = compareDeclared(design, record);
+  const { supplyAirflow, redundancy, utilities } = job.duty;
+  const leastShare = (supplyAirflow.minimum ?? supplyAirflow.design) / supplyAirflow.design;
   return {
     format: "oncethrough fan 1",
     tag: job.tag,
@@ -110,7 +126,12 @@ export function fanOf(job: Job, request: FanRequest): FanOutput {
     points,
     condition: chosen.key,
     ...(sound === undefined ? {} : { sound }),
-    electrical: electricalOf(design, job.duty.utilities.electricity.voltage),
+    electrical: fanElectrical(design, record, utilities.electricity.voltage),
+    ...(mechanics === undefined ? {} : { mechanics }),
+    range: fanRange(job.unit, chosen, { ...met, leastShare }),
+    oneFanOut: { wanted: redundancy.airflowWithOneFanOut, ...oneFanOut(job.unit, chosen) },
+    powerLimit: fanPowerVerdict(job.unit, rating, design.speedControlled && leastShare < 1),
+    ...(declared === undefined ? {} : { declared }),
     ...(request.catalogue === undefined
       ? {}
       : { alternatives: alternativesOf(job, design, rating, record, request.catalogue) }),
@@ -147,16 +168,6 @@ function builtOf(design: FanDesign): FanBuilt {
 function soundOutput(design: FanDesign, record: FanSectionRating): SoundOutput | undefined {
   const sound = fanSectionSound(design, record);
   return sound === undefined ? undefined : { ...sound, weighted: weightedLevel(sound.outlet) };
-}
-
-function electricalOf(design: FanDesign, voltage: number): ElectricalOutput {
-  const current = motorFullLoadCurrent(design.motorPower, voltage, design.motorEfficiency, design.motor.powerFactor);
-  return {
-    voltage,
-    fullLoadCurrent: current,
-    minimumCircuitAmpacity: minimumCircuitAmpacity(Array<number>(design.count).fill(current)),
-    caution: "a proposal computed from power; nameplates, the local electrical code and a licensed person decide",
-  };
 }
 
 /** So many alternatives are told. */

@@ -7,6 +7,14 @@ import { glued, separator, wrapped } from "../ink.ts";
 import type { Style } from "../rate/rate-print.ts";
 import { type Column, printTable } from "../table.ts";
 import type { FanOutput, FanPoint } from "./fan-output.ts";
+import {
+  printDeclared,
+  printElectrical,
+  printMechanics,
+  printOneFanOut,
+  printPowerLimit,
+  printRange,
+} from "./fan-standing-print.ts";
 
 /** What the fan is, where it works at every condition, and all of it at one. */
 export function printFan(output: FanOutput, figures: readonly FigureLine<SectionRating>[], style: Style): string {
@@ -15,7 +23,12 @@ export function printFan(output: FanOutput, figures: readonly FigureLine<Section
     printPoints(output, style),
     printPoint(output, figures, style),
     printSound(output, style),
+    printRange(output, style),
+    printOneFanOut(output, style),
+    printMechanics(output, style),
     printElectrical(output, style),
+    printPowerLimit(output, style),
+    printDeclared(output, style),
     printAlternatives(output, style),
   ];
   return parts.filter((part) => part !== "").join("\n\n");
@@ -103,11 +116,6 @@ function printSound({ sound }: FanOutput, { ink, columns }: Style): string {
   );
   const words = `±${sound.uncertainty} dB; blades pass at ${sound.bladePass.toFixed(0)} Hz; ${sound.certainty} [${sound.source}]`;
   return `${table}\n${ink.quiet(wrapped(words, columns))}`;
-}
-
-function printElectrical({ electrical, fan }: FanOutput, { ink, columns }: Style): string {
-  const words = `motor ${electrical.fullLoadCurrent.toFixed(1)} A at ${electrical.voltage.toFixed(0)} V, ${fan.count} of them: circuit ampacity at least ${electrical.minimumCircuitAmpacity.toFixed(1)} A`;
-  return `${words}\n${ink.quiet(wrapped(electrical.caution, columns))}`;
 }
 
 function printAlternatives({ alternatives }: FanOutput, { system, ink }: Style): string {

@@ -2,6 +2,7 @@ import type { SectionKind } from "@oncethrough/engine/section/contract";
 import { fan } from "@oncethrough/engine/section/fan/kind";
 import { figuresOfKind, workingLine } from "../rate/rate-schema.ts";
 import { listOf, number, published, record, text } from "../schema/describe.ts";
+import { declared, electrical, mechanics, oneFanOut, powerLimit, range } from "./fan-standing-schema.ts";
 
 const built = record({
   wheel: text("name of the catalogue record"),
@@ -32,13 +33,6 @@ const sound = record({
   uncertainty: number("dB either way in a band"),
   certainty: text("what the figures rest on"),
   source: text("bibliography key and place"),
-});
-
-const electrical = record({
-  voltage: number("V between phases"),
-  fullLoadCurrent: number("A of one motor"),
-  minimumCircuitAmpacity: number("A for all of them"),
-  caution: text(),
 });
 
 const candidate = record({
@@ -77,10 +71,17 @@ export function fanSchema(): object {
         condition: text("key of the condition to which the rest belongs"),
         sound,
         electrical,
+        mechanics,
+        range,
+        oneFanOut,
+        powerLimit,
+        declared,
         alternatives: record({ looked: number("ways looked at"), candidates: listOf(candidate) }),
         working: listOf(workingLine),
       },
       "sound",
+      "mechanics",
+      "declared",
       "alternatives",
       "working",
     ),

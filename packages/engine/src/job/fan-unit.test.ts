@@ -1,0 +1,153 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { type FanOut, oneFanOut } from "#design/fan-out";
+import { allowedFanPower, creditPower, fanPowerVerdict } from "#design/fan-power-limit";
+import { fanRange } from "#design/fan-range";
+import type { Condition } from "#duty/condition";
+import type { FanDesign } from "#section/fan/design";
+import type { FanSectionRating } from "#section/fan/rate";
+import { shippedCatalogue } from "#section/shipped.test-data";
+import { createUnitRating, rateUnit } from "#unit/rate-unit";
+import type { Unit } from "#unit/unit";
+import type { Job } from "./job.ts";
+import { readJob } from "./read-job.ts";
+
+const hp = 745.699_871_582_27;
+const cfm = 0.3048 ** 3 / 60;
+const inchOfWater = 249.08891;
+
+function jobOf(name: string, change = (text: string) => text): Job {
+  const text = readFileSync(new URL(`../../../../examples/${name}.yaml`, import.meta.url), "utf8");
+  const { job, problems } = readJob(change(text), shippedCatalogue);
+  if (job === undefined) throw new Error(problems.map((each) => each.problem).join());
+  return job;
+}
+
+function conditionOf(job: Job, key: string): Condition {
+  const found = job.conditions.find((each) => each.key === key);
+  if (found === undefined) throw new Error(key);
+  return found;
+}
+
+function fanOf(unit: Unit, condition: Condition, fansFailed = 0): FanSectionRating {
+  const index = unit.sections.findIndex((section) => section.behaviour.role === "fan");
+  const rating = createUnitRating(unit, condition);
+  rating.operation.fansFailed = fansFailed;
+  return rateUnit(unit, condition, rating).sections[index] as FanSectionRating;
+}
+
+// Energy standard 90.1 as state energy codes print it: 20,000 cfm with variable flow may take 26.0 hp at the shafts, and
+// for filters of MERV 13 and ducted laboratory exhaust (0.9 + 2.15) × 20,000 / 4131 = 14.8 hp more.
+describe("fan power limit", () => {
+  it("is the standard's for 20,000 cfm with its credits", () => {
+    const flow = 20_000 * cfm;
+    expect(allowedFanPower(flow, true).shaft / hp).toBeCloseTo(26, 9);
+    expect(allowedFanPower(flow, false).shaft / hp).toBeCloseTo(18.8, 9);
+    expect(allowedFanPower(flow, true).nameplate / hp).toBeCloseTo(30, 9);
+    const credit = creditPower(0.9 * inchOfWater, flow) + creditPower(2.15 * inchOfWater, flow);
+    expect(credit / hp).toBeCloseTo(14.8, 1);
+  });
+
+  it("takes the credits of the parts that a unit has", () => {
+    const job = jobOf("large-vivarium");
+    const condition = conditionOf(job, "wet-bulb-day-0.5");
+    const rating = rateUnit(job.unit, condition, createUnitRating(job.unit, condition));
+    const verdict = fanPowerVerdict(job.unit, rating, true);
+    expect(verdict.credits.map((each) => each.name)).toEqual([
+      "ducted exhaust of a laboratory or vivarium",
+      "run-around loop, each air stream",
+      "filters of MERV 13 to 15",
+    ]);
+    const cubicFeet = rating.supplyStandardAirflow / cfm;
+    expect(verdict.shaftLimit / hp).toBeCloseTo(0.0013 * cubicFeet + (3.65 * cubicFeet) / 4131, 6);
+  });
+});
+
+describe("one fan out", () => {
+  const job = jobOf("large-vivarium");
+  const condition = conditionOf(job, "wet-bulb-day-1");
+  const out: FanOut = oneFanOut(job.unit, condition);
+  const [built, other] = out.cases as [FanOut["cases"][number], FanOut["cases"][number]];
+
+  it("tells both ways with the dampers, as built first", () => {
+    expect(out.count).toBe(6);
+    expect(built.backdraftDampers).toBe(true);
+    expect(other.backdraftDampers).toBe(false);
+  });
+
+  it("gives at the same speed just what the unit solved by itself gives, less than with all fans", () => {
+    const whole = fanOf(job.unit, condition);
+    const held = { ...condition, flow: { mode: "speed held", fanSpeed: whole.fanSpeed } } as const;
+    const one = fanOf(job.unit, held, 1);
+    const ratio = (one.flowPerFan * 5) / (whole.flowPerFan * 6);
+    // Density before the fans differs by the parts in a thousand by which their suction does.
+    expect(built.shareAtSameSpeed).toBeCloseTo(ratio, 2);
+    expect(built.shareAtSameSpeed).toBeLessThan(1);
+    expect(built.shareReached).toBeGreaterThan(built.shareAtSameSpeed);
+    expect(built.shareReached).toBeLessThanOrEqual(1 + 1e-9);
+  });
+
+  it("keeps the others within class and motor", () => {
+    const design = job.unit.sections.find((section) => section.behaviour.role === "fan")?.design as FanDesign;
+    for (const each of out.cases) expect(each.fanSpeed).toBeLessThanOrEqual(design.maximumSpeed * (1 + 1e-9));
+    const weak = jobOf("large-vivarium", (text) => text.replace(/motor power: \d+ hp/, "motor power: 10 hp"));
+    const at = oneFanOut(weak.unit, condition).cases[0];
+    expect(at?.limitedBy).toBe("motor");
+    const record = fanOf(weak.unit, { ...condition, flow: { mode: "speed held", fanSpeed: at?.fanSpeed ?? 0 } }, 1);
+    expect(record.motorOutput / record.motorAllowed).toBeCloseTo(1, 5);
+  });
+
+  it("loses nothing but backflow without dampers: open wheels let air back", () => {
+    const fixed = { ...condition, flow: { mode: "speed held", fanSpeed: 33 } } as const;
+    const index = job.unit.sections.findIndex((section) => section.behaviour.role === "fan");
+    const sections = job.unit.sections.map((section, place) =>
+      place === index ? { ...section, design: { ...(section.design as FanDesign), backdraftLoss: 0 } } : section,
+    );
+    const free = oneFanOut({ ...job.unit, sections }, fixed).cases;
+    expect(free[0]?.shareAtSameSpeed).toBeGreaterThan((free[1]?.shareAtSameSpeed ?? 1) + 0.01);
+  });
+
+  it("leaves nothing of a single fan", () => {
+    const single = jobOf("marine-biology-wing");
+    expect(oneFanOut(single.unit, conditionOf(single, "wet-bulb-day-1"))).toEqual({ count: 1, cases: [] });
+  });
+});
+
+describe("the whole range of speed", () => {
+  const job = jobOf("marine-biology-wing");
+  const condition = conditionOf(job, "wet-bulb-day-1");
+  const record = fanOf(job.unit, condition);
+  const met = { speed: record.fanSpeed, density: 1.3, leastShare: 0.4 };
+  const range = fanRange(job.unit, condition, met);
+
+  it("passes through the point of design", () => {
+    const design = range.points.find((each) => Math.abs(each.share - 1) < 1e-6 && each.filterLoading === 1);
+    expect(design?.fanSpeed).toBeCloseTo(record.fanSpeed, 5);
+    expect(design?.pressureToPeak).toBeCloseTo(record.pressureToPeak, 6);
+  });
+
+  // The duct's fixed pressure and the laminar part of the filters do not fall with the square of flow, so less flow brings
+  // the fan nearer to its peak.
+  it("finds the peak nearest at the least flow with dirty filters, and nothing nearer among its points", () => {
+    expect(range.nearestPeak?.share).toBeCloseTo(0.4, 6);
+    expect(range.nearestPeak?.filterLoading).toBe(1);
+    for (const each of range.points.filter(({ share }) => share > 0.39))
+      expect(each.pressureToPeak).toBeLessThanOrEqual(range.nearestPeak?.pressureToPeak ?? 0);
+    expect(range.unsteadyBelow).toBeGreaterThan(0.1);
+    expect(range.unsteadyBelow).toBeLessThan(0.4);
+  });
+
+  it("overloads the motor just above the speed that it says", () => {
+    const design = job.unit.sections.find((section) => section.behaviour.role === "fan")?.design as FanDesign;
+    const heavy = fanRange(job.unit, condition, { ...met, density: 1.4 }).overloadAbove ?? 0;
+    // Power is in proportion to density and the cube of speed; the belts' efficiency moves in the fourth figure.
+    expect(heavy / (range.overloadAbove ?? 1)).toBeCloseTo(Math.cbrt(1.3 / 1.4), 4);
+    expect(range.highestSpeed).toBeLessThanOrEqual(design.maximumSpeed);
+  });
+
+  it("says where the springs amplify: below √2 of their natural frequency, 188 rpm for 2 in", () => {
+    // Natural frequency as trade texts have it, 188/√(inches of deflection) per minute: 2 in gives 133, and √2 of it 188.
+    expect(range.resonance * 60).toBeCloseTo(132.7, 0);
+    expect(range.isolatesAbove * 60).toBeCloseTo(187.6, 0);
+  });
+});
