@@ -40,7 +40,7 @@ export const programMeaning =
   "outside-air units built to order for laboratories: one job file in, the solved machine out";
 
 /** Names of the published schemas. */
-export const schemaNames = ["job", "rate", "fan", "dampers", "air", "coil", "read"] as const;
+export const schemaNames = ["job", "rate", "fan", "dampers", "air", "coil", "coil-alternatives", "read"] as const;
 
 const units: OptionLine = {
   flags: "--units <system>",
@@ -161,11 +161,27 @@ export const commands: readonly CommandLine[] = [
     operands: [{ name: "file", meaning: "the coil file (YAML), or - for standard input" }],
     options: [
       { flags: "--working", meaning: "print the arithmetic behind the figures" },
+      {
+        flags: "--alternatives",
+        meaning:
+          "instead of the rating, every combination of surface, rows, fins, circuits and turbulators that does the duty: the leaving air of the file, or what this coil reaches, within the file's group `limits`",
+      },
+      {
+        flags: "--sort <figure>",
+        meaning: "alternatives by price index, air or water pressure drop, or rows; least first",
+        choices: ["price", "air", "water", "rows"],
+        default: "price",
+      },
+      { flags: "--most <number>", meaning: "how many alternatives are listed", default: "20" },
+      { flags: "--csv", meaning: "print the alternatives as CSV in SI units" },
       units,
       json("coil"),
       catalogue,
     ],
-    examples: [{ line: "coil coil.yaml --working", meaning: "a coil with its arithmetic" }],
+    examples: [
+      { line: "coil coil.yaml --working", meaning: "a coil with its arithmetic" },
+      { line: "coil coil.yaml --alternatives --sort air --most 10", meaning: "the ten that resist the air least" },
+    ],
   },
   {
     name: "read",

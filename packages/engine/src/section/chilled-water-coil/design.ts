@@ -1,4 +1,5 @@
 import { carryOverVelocity } from "#component/coil/carry-over";
+import type { Coil } from "#component/coil/coil";
 import { connectionFor } from "#component/coil/liquid-pressure";
 import { flag, quantity, type ValuesOf } from "#form/field";
 import { type CoilBlock, prepareCoilBlock } from "../coil-block.ts";
@@ -49,6 +50,11 @@ const roomForPan = 0.09;
 const roomWithoutPan = 0.005;
 const intermediateReach = 0.076;
 
+/** The connection of one coil: for its flow (m³/s) where given, else for a tube velocity in the middle of practice. */
+export function chilledWaterConnection(coil: Coil, flow: number | undefined): ReturnType<typeof connectionFor> {
+  return connectionFor(flow ?? 0.6 * highestTubeVelocity * coil.bore * coil.circuits);
+}
+
 /** Sizes the coils to the cabinet and their pans to the coils. */
 export function prepareChilledWaterCoil(
   values: ValuesOf<typeof chilledWaterCoilFields>,
@@ -68,9 +74,7 @@ export function prepareChilledWaterCoil(
     { circuits: values.circuits, flow: values.flowPath, turbulators: values.turbulators === "wire" },
   );
   const { coil } = block;
-  // The connection is laid out for a tube velocity in the middle of practice, or for the flow given.
-  const usual = 0.6 * highestTubeVelocity * coil.bore * coil.circuits;
-  const connection = connectionFor(values.fullFlow === undefined ? usual : values.fullFlow / block.stacked);
+  const connection = chilledWaterConnection(coil, values.fullFlow && values.fullFlow / block.stacked);
   return {
     block,
     fullFlow: values.fullFlow,

@@ -1,3 +1,4 @@
+import type { Coil } from "#component/coil/coil";
 import { connectionFor } from "#component/coil/liquid-pressure";
 import { choice, quantity, type ValuesOf } from "#form/field";
 import { type CoilBlock, prepareCoilBlock } from "../coil-block.ts";
@@ -32,6 +33,11 @@ export interface HotWaterCoilDesign {
   readonly connectionName: string;
 }
 
+/** The connection of one coil: for its flow (m³/s) where given, else for a tube velocity in the middle of practice. */
+export function hotWaterConnection(coil: Coil, flow: number | undefined): ReturnType<typeof connectionFor> {
+  return connectionFor(flow ?? 0.5 * highestTubeVelocity * coil.bore * coil.circuits);
+}
+
 /** Sizes the coil to the cabinet. */
 export function prepareHotWaterCoil(values: ValuesOf<typeof hotWaterCoilFields>, frame: Frame): HotWaterCoilDesign {
   const block = prepareCoilBlock(
@@ -40,8 +46,7 @@ export function prepareHotWaterCoil(values: ValuesOf<typeof hotWaterCoilFields>,
     { base: 0.06, between: 0.005, upstream: 0.05, downstream: 0.15, ends: 0.23 },
     { circuits: values.circuits, flow: values.flowPath, turbulators: values.turbulators === "wire" },
   );
-  const usual = 0.5 * highestTubeVelocity * block.coil.bore * block.coil.circuits;
-  const connection = connectionFor(values.fullFlow === undefined ? usual : values.fullFlow / block.stacked);
+  const connection = hotWaterConnection(block.coil, values.fullFlow && values.fullFlow / block.stacked);
   return {
     block,
     control: values.control,

@@ -1,12 +1,15 @@
+import { type CoilSorting, coilSortings } from "@oncethrough/engine/design/coil-alternatives";
 import type { Problem } from "@oncethrough/engine/form/problem";
 import { readForm } from "@oncethrough/engine/form/read";
 import { SectionProblem } from "@oncethrough/engine/section/contract";
-import { exitCode } from "../exit-code.ts";
+import { exitCode, UsageProblem } from "../exit-code.ts";
 import { textInk } from "../ink.ts";
 import { type FileProblemLine, hasErrors, loadCatalogue, problemLine, readOperand } from "../job-source.ts";
-import { type Given, optionFlag, printJson, type Streams, unitSystem } from "../session.ts";
+import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
+import { alternativesOf } from "./alternatives-output.ts";
+import { alternativesCsv, printAlternatives } from "./alternatives-print.ts";
 import { checkCoilFile, coilFields, coilKinds } from "./coil-file.ts";
-import { type CoilOutput, rateCoil } from "./coil-output.ts";
+import { rateCoil } from "./coil-output.ts";
 import { printCoil } from "./coil-print.ts";
 
 /** `oncethrough coil`: rates one coil by itself. */
@@ -21,12 +24,21 @@ export async function coilCommand(given: Given, streams: Streams): Promise<numbe
     ...reading.problems.map((each) => ({ ...each, file: name })),
   ];
   const kind = coilKinds.find((each) => each.name === reading.values?.coil.kind);
+  const wantsAlternatives = optionFlag(given, "alternatives");
+  if (optionFlag(given, "csv") && !wantsAlternatives) throw new UsageProblem("--csv goes with --alternatives");
   if (!hasErrors(problems) && reading.ok && kind !== undefined) {
-    const output = rated(() => rateCoil(kind, reading.values, optionFlag(given, "working")));
+    const output = rated(() =>
+      wantsAlternatives
+        ? alternativesOf(reading.values, catalogue, alternativesWish(given))
+        : rateCoil(kind, reading.values, optionFlag(given, "working")),
+    );
     if (!(output instanceof SectionProblem)) {
       const style = { system: unitSystem(given), ink, columns: Math.min(streams.columns, 120) };
       if (optionFlag(given, "json")) printJson(streams, output);
-      else streams.output(`${printCoil(output, kind, style)}\n`);
+      else if ("looked" in output) {
+        if (optionFlag(given, "csv")) streams.output(alternativesCsv(output));
+        else streams.output(`${printAlternatives(output, style)}\n`);
+      } else streams.output(`${printCoil(output, kind, style)}\n`);
       return exitCode.fine;
     }
     const place = reading.places(`coil.${output.field}`) ?? reading.places("coil");
@@ -36,7 +48,16 @@ export async function coilCommand(given: Given, streams: Streams): Promise<numbe
   return exitCode.found;
 }
 
-function rated(rate: () => CoilOutput): CoilOutput | SectionProblem {
+function alternativesWish(given: Given): { sort: CoilSorting; most: number } {
+  const typed = optionText(given, "most") ?? "";
+  const most = Number(typed);
+  if (!(Number.isInteger(most) && most >= 1)) {
+    throw new UsageProblem(`--most "${typed}" is no number of alternatives; allowed: a whole number from 1`);
+  }
+  return { sort: coilSortings.find((each) => each === optionText(given, "sort")) ?? "price", most };
+}
+
+function rated<Output>(rate: () => Output): Output | SectionProblem {
   try {
     return rate();
   } catch (error) {

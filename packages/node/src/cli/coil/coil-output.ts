@@ -41,8 +41,8 @@ export interface CoilOutput {
   readonly working?: readonly EvaluatedWorking[];
 }
 
-/** m; holds every coil whose own size is given. */
-const roomyCabinet = { width: 9, height: 6 };
+/** m; a cabinet that holds every coil whose own size is given. */
+export const roomyCabinet = { width: 9, height: 6 };
 
 /** °C wanted of a coil that shall give all it has: beyond anything that a coil reaches. */
 const fullCooling = -60;
@@ -101,7 +101,8 @@ function coilOutput(
   };
 }
 
-function enteringAir(values: CoilValues, dryAirFlow: number): Air {
+/** The air before the coil. */
+export function enteringAir(values: CoilValues, dryAirFlow: number): Air {
   return Object.assign(createAir(), {
     dryAirFlow,
     dryBulb: values.air.dryBulb,
@@ -112,7 +113,7 @@ function enteringAir(values: CoilValues, dryAirFlow: number): Air {
 }
 
 /** kg/s of dry air; `faceArea` is asked only where a face velocity is given. */
-function dryAirFlowOf(values: CoilValues, faceArea: () => number): number {
+export function dryAirFlowOf(values: CoilValues, faceArea: () => number): number {
   const { airflow, faceVelocity, basis, dryBulb } = values.air;
   const flow = airflow ?? (faceVelocity ?? 0) * faceArea();
   if (basis === "standard") return flow * standardAirDensity;
@@ -171,7 +172,8 @@ function coilUtilities(cools: boolean, { water, steam }: CoilValues, pressure: n
   };
 }
 
-function liquidSupply(water: NonNullable<CoilValues["water"]>): LiquidSupply {
+/** The file's water as a supply. */
+export function liquidSupply(water: NonNullable<CoilValues["water"]>): LiquidSupply {
   const liquid =
     water.glycol === "none"
       ? ({ substance: "water", massFraction: 0 } as const)

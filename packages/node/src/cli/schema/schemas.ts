@@ -1,5 +1,6 @@
 import { jobSchema } from "@oncethrough/engine/job/schema";
 import { airSchema } from "../air/air-schema.ts";
+import { alternativesSchema } from "../coil/alternatives-schema.ts";
 import { coilSchema } from "../coil/coil-schema.ts";
 import type { schemaNames } from "../command-table.ts";
 import { dampersSchema } from "../dampers/dampers-schema.ts";
@@ -18,5 +19,6 @@ export const schemas: Readonly<Record<SchemaName, () => object>> = {
   dampers: dampersSchema,
   air: airSchema,
   coil: coilSchema,
+  "coil-alternatives": alternativesSchema,
   read: readSchema,
 };

@@ -1,0 +1,322 @@
+import { dryAirPressureDrop, wetToDry } from "#component/coil/air-pressure";
+import { carryOverVelocity } from "#component/coil/carry-over";
+import { buildCoil, type Coil, circuitChoices } from "#component/coil/coil";
+import { liquidPressureDrop } from "#component/coil/liquid-pressure";
+import { surfaceDistance } from "#component/finned-surface/family";
+import type { LiquidSupply } from "#duty/condition";
+import { liquidDensity } from "#fluid/liquid";
+import type { Air } from "#section/air";
+import { type CoilBlock, casingFlange } from "#section/coil-block";
+import { setInletAir } from "#section/coil-state";
+import { type CoilRoom, createCoilRoom, solveAtFlow } from "#section/coil-valve";
+import { actualAirflow } from "#section/station";
+import { flowForChange, loadGuess, sensibleFlow } from "./coil-flow.ts";
+import { coilPrice } from "./coil-price.ts";
+
+/** Bounds that an alternative keeps. Where one is left open it is infinite, or zero. */
+export interface CoilLimits {
+  /** m/s on the face; for a cooling coil that of carry-over counts besides. */
+  readonly faceVelocity: number;
+  /** Pa of air, as wet as the coil is. */
+  readonly airPressureDrop: number;
+  /** Pa of water between connections. */
+  readonly liquidPressureDrop: number;
+  /** m/s in the tubes. */
+  readonly leastTubeVelocity: number;
+  readonly mostTubeVelocity: number;
+  /** m along the flow, casing and all. */
+  readonly depth: number;
+}
+
+/** What coils are wanted for and what may be built. */
+export interface CoilTask {
+  readonly cools: boolean;
+  /** The coil as it is, and its block once for each surface that may be used, built to the same cabinet. */
+  readonly present: CoilBlock;
+  readonly blocks: readonly CoilBlock[];
+  /** m: inside diameter of a coil's connections. */
+  readonly connectionOf: (coil: Coil) => number;
+  readonly air: Air;
+  readonly supply: LiquidSupply;
+  /** °C at most behind a cooling coil, at least behind a heating coil; what the present coil reaches when left out. */
+  readonly wanted: number | undefined;
+  readonly rows: readonly number[];
+  /** 1/m. */
+  readonly fins: readonly number[];
+  readonly turbulators: readonly boolean[];
+  readonly limits: CoilLimits;
+}
+
+/** One way to build the coil, with what it does with its valve open. Flows and capacities of all stacked coils together. */
+export interface CoilAlternative {
+  readonly surface: string;
+  readonly rows: number;
+  /** 1/m. */
+  readonly fins: number;
+  readonly circuits: number;
+  readonly turbulators: boolean;
+  readonly tubesPerRow: number;
+  readonly passes: number;
+  /** The coil as it is. */
+  readonly present: boolean;
+  /** The present coil 100, by invented rates. */
+  readonly priceIndex: number;
+  readonly capacity: number;
+  readonly sensibleCapacity: number;
+  readonly leavingDryBulb: number;
+  readonly leavingHumidityRatio: number;
+  /** kg/s, m³/s. */
+  readonly liquidMassFlow: number;
+  readonly liquidVolumeFlow: number;
+  readonly liquidLeaving: number;
+  readonly tubeVelocity: number;
+  readonly liquidPressureDrop: number;
+  readonly faceVelocity: number;
+  readonly airPressureDrop: number;
+  /** Peak face velocity over the one that throws water; 0 for a heating coil. */
+  readonly carryOverShare: number;
+  readonly rangeDistance: number;
+  /** m along the flow, casing and all. */
+  readonly depth: number;
+}
+
+/** Why an alternative was left out: the first of these that it does not keep. */
+export const coilRefusals = [
+  "not built",
+  "face velocity",
+  "carry-over",
+  "depth",
+  "tube velocity",
+  "leaving air",
+  "water temperature change",
+  "air pressure drop",
+  "water pressure drop",
+] as const;
+
+/** Why an alternative was left out. */
+export type CoilRefusal = (typeof coilRefusals)[number];
+
+/** By what alternatives are sorted. */
+export const coilSortings = ["price", "air", "water", "rows"] as const;
+
+/** By what alternatives are sorted. */
+export type CoilSorting = (typeof coilSortings)[number];
+
+/** How many ways were looked at, how many were left out for what, and those that meet the duty. */
+export interface CoilChoice {
+  readonly looked: number;
+  readonly refused: Readonly<Record<CoilRefusal, number>>;
+  /** °C behind the coil. */
+  readonly wanted: number;
+  /** The present coil, whether it meets the duty or not. */
+  readonly present: CoilAlternative | undefined;
+  readonly candidates: readonly CoilAlternative[];
+}
+
+/** K by which the leaving air may miss what is wanted: the flow for a rise is found to about as much. */
+const leavingTolerance = 0.01;
+
+interface Search {
+  readonly task: CoilTask;
+  readonly room: CoilRoom;
+  readonly wanted: number;
+  readonly presentPrice: number;
+  readonly airflow: number;
+  readonly peak: number;
+  readonly density: number;
+  /** kg/s at which the coil before had its change of temperature. */
+  readonly last: { flow: number };
+}
+
+/**
+ * Looks at every combination of surface, rows, fins, circuits that divide, and turbulators, and keeps those that meet the
+ * duty within the limits. A coil is judged with its valve open: at the flow given, or at the flow that has the change of
+ * temperature given.
+ */
+export function coilAlternatives(task: CoilTask, sorting: CoilSorting = "price"): CoilChoice {
+  const room = createCoilRoom();
+  room.inlet.liquid = task.supply.liquid;
+  room.inlet.liquidTemperature = task.supply.supplyTemperature;
+  const base = {
+    task,
+    room,
+    presentPrice: coilPrice(task.present.coil),
+    airflow: actualAirflow(task.air),
+    peak: task.air.peakToMeanVelocity,
+    density: liquidDensity(task.supply.liquid, task.supply.supplyTemperature),
+    last: { flow: 0 },
+  };
+  const open = { ...base, wanted: task.cools ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY };
+  const present = examine({ ...open, task: { ...task, limits: noCoilLimits } }, task.present, task.present.coil);
+  const reached = typeof present === "string" ? undefined : present.leavingDryBulb;
+  const wanted = task.wanted ?? reached ?? task.air.dryBulb;
+  const search = { ...base, wanted };
+  const refused = Object.fromEntries(coilRefusals.map((each) => [each, 0])) as Record<CoilRefusal, number>;
+  const candidates: CoilAlternative[] = [];
+  let looked = 0;
+  for (const block of task.blocks) {
+    for (const make of combinations(task, block)) {
+      looked++;
+      const found = built(search, block, make);
+      if (typeof found === "string") refused[found]++;
+      else candidates.push(found);
+    }
+  }
+  sortAlternatives(candidates, sorting);
+  return { looked, refused, wanted, present: typeof present === "string" ? undefined : present, candidates };
+}
+
+/** Limits that nothing breaks. */
+export const noCoilLimits: CoilLimits = {
+  faceVelocity: Number.POSITIVE_INFINITY,
+  airPressureDrop: Number.POSITIVE_INFINITY,
+  liquidPressureDrop: Number.POSITIVE_INFINITY,
+  leastTubeVelocity: 0,
+  mostTubeVelocity: Number.POSITIVE_INFINITY,
+  depth: Number.POSITIVE_INFINITY,
+};
+
+const keys: Readonly<Record<CoilSorting, (each: CoilAlternative) => number>> = {
+  price: (each) => each.priceIndex,
+  air: (each) => each.airPressureDrop,
+  water: (each) => each.liquidPressureDrop,
+  rows: (each) => each.rows,
+};
+
+/** Sorts in place, least first; what is alike by price. */
+export function sortAlternatives(candidates: CoilAlternative[], sorting: CoilSorting): void {
+  const key = keys[sorting];
+  candidates.sort((a, b) => key(a) - key(b) || a.priceIndex - b.priceIndex || a.airPressureDrop - b.airPressureDrop);
+}
+
+interface Variation {
+  readonly rows: number;
+  readonly circuits: number;
+  readonly turbulators: boolean;
+  readonly finsPerLength: number;
+}
+
+/** Fins vary fastest: the solution before is then a near start for the next. */
+function* combinations(task: CoilTask, block: CoilBlock): Generator<Variation> {
+  for (const rows of task.rows) {
+    for (const circuits of circuitChoices(rows, block.coil.tubesPerRow)) {
+      for (const turbulators of task.turbulators) {
+        for (const finsPerLength of task.fins) yield { rows, circuits, turbulators, finsPerLength };
+      }
+    }
+  }
+}
+
+function built(search: Search, block: CoilBlock, vary: Variation): CoilAlternative | CoilRefusal {
+  let coil: Coil;
+  try {
+    coil = buildCoil({ ...block.coil, ...vary });
+  } catch (error) {
+    if (error instanceof RangeError) return "not built";
+    throw error;
+  }
+  return examine(search, block, coil);
+}
+
+/** What needs no solution comes first. */
+function examine(search: Search, block: CoilBlock, coil: Coil): CoilAlternative | CoilRefusal {
+  const { task, airflow } = search;
+  const { limits, cools } = task;
+  const faceVelocity = airflow / (coil.bank.faceArea * block.stacked);
+  if (faceVelocity > limits.faceVelocity) return "face velocity";
+  const carryOverShare = cools
+    ? (faceVelocity * search.peak) / carryOverVelocity(coil.finsPerLength, coil.finMaterial)
+    : 0;
+  if (carryOverShare > 1 && limits !== noCoilLimits) return "carry-over";
+  const depth = coil.bank.depth + 2 * casingFlange;
+  if (depth > limits.depth) return "depth";
+  const solved = solveOpen(search, block, coil);
+  if (solved !== undefined) return solved;
+  return judge(search, block, coil, { faceVelocity, carryOverShare, depth });
+}
+
+/** Solves a coil with its valve open; says why not where it will not do. */
+function solveOpen(search: Search, block: CoilBlock, coil: Coil): CoilRefusal | undefined {
+  const { task, room, density, wanted } = search;
+  const { supply, limits, cools } = task;
+  setInletAir(block, task.air, room.inlet);
+  const perVelocity = density * coil.bore * coil.circuits;
+  const alone = { ...block, coil };
+  const isMissed = () => {
+    const { leavingDryBulb } = room.performance;
+    return cools ? leavingDryBulb > wanted + leavingTolerance : leavingDryBulb < wanted - leavingTolerance;
+  };
+  if (supply.massFlow !== undefined) {
+    const flow = supply.massFlow / block.stacked;
+    if (flow < limits.leastTubeVelocity * perVelocity || flow > limits.mostTubeVelocity * perVelocity)
+      return "tube velocity";
+    solveAtFlow(alone, flow, room);
+    return isMissed() ? "leaving air" : undefined;
+  }
+  const change = supply.temperatureChange ?? 0;
+  // A coil that meets the duty takes at least its load; more than the tubes may pass needs no solution.
+  const load = loadGuess(room.inlet, wanted, change);
+  const sensibly = sensibleFlow(room.inlet, wanted, change);
+  if (sensibly > limits.mostTubeVelocity * perVelocity) return "tube velocity";
+  const guess = Math.max(search.last.flow, load);
+  const flow = flowForChange(alone, change, guess, room, isMissed);
+  if (typeof flow === "string") return flow;
+  search.last.flow = flow;
+  const isWithin = flow >= limits.leastTubeVelocity * perVelocity && flow <= limits.mostTubeVelocity * perVelocity;
+  if (!isWithin) return "tube velocity";
+  return isMissed() ? "leaving air" : undefined;
+}
+
+/** Pressure drops of the coil just solved, and the record of it where they hold. */
+function judge(
+  search: Search,
+  block: CoilBlock,
+  coil: Coil,
+  known: { readonly faceVelocity: number; readonly carryOverShare: number; readonly depth: number },
+): CoilAlternative | CoilRefusal {
+  const { task, room, density } = search;
+  const { inlet, performance } = room;
+  const { leavingDryBulb, leavingLiquid } = performance;
+  const { dryAirFlow, dryBulb, humidityRatio, pressure } = inlet;
+  const dry = dryAirPressureDrop(coil, dryAirFlow, humidityRatio, dryBulb, leavingDryBulb, pressure);
+  const wetter = performance.wetShare * (wetToDry(coil, dryAirFlow, (dryBulb + leavingDryBulb) / 2) - 1);
+  const airPressureDrop = dry * (1 + wetter);
+  if (airPressureDrop > task.limits.airPressureDrop) return "air pressure drop";
+  const mean = (inlet.liquidTemperature + leavingLiquid) / 2;
+  const water = liquidPressureDrop(coil, inlet.liquid, inlet.liquidFlow, mean, task.connectionOf(coil));
+  if (water > task.limits.liquidPressureDrop) return "water pressure drop";
+  const liquidMassFlow = inlet.liquidFlow * block.stacked;
+  return {
+    surface: coil.surface.head.name,
+    rows: coil.rows,
+    fins: coil.finsPerLength,
+    circuits: coil.circuits,
+    turbulators: coil.turbulators,
+    tubesPerRow: coil.tubesPerRow,
+    passes: coil.passes,
+    present: isSame(coil, task.present.coil),
+    priceIndex: (100 * coilPrice(coil)) / search.presentPrice,
+    capacity: Math.abs(performance.heat) * block.stacked,
+    sensibleCapacity: Math.abs(performance.sensibleHeat) * block.stacked,
+    leavingDryBulb,
+    leavingHumidityRatio: performance.leavingHumidityRatio,
+    liquidMassFlow,
+    liquidVolumeFlow: liquidMassFlow / density,
+    liquidLeaving: leavingLiquid,
+    tubeVelocity: performance.tubeVelocity,
+    liquidPressureDrop: water,
+    airPressureDrop,
+    rangeDistance: surfaceDistance(coil.surface, coil.bank, performance.airReynolds),
+    ...known,
+  };
+}
+
+function isSame(a: Coil, b: Coil): boolean {
+  return (
+    a.surface.head.name === b.surface.head.name &&
+    a.rows === b.rows &&
+    Math.abs(a.finsPerLength / b.finsPerLength - 1) < 1e-6 &&
+    a.circuits === b.circuits &&
+    a.turbulators === b.turbulators
+  );
+}
