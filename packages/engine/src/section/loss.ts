@@ -7,6 +7,7 @@ export type FlowPlane =
   | "core"
   | "face"
   | "gap"
+  | "passage"
   | "section"
   | "bypass"
   | "jet"

@@ -99,6 +99,6 @@ function wholeSection(section: UnitSection, record: SectionRating): Loss {
     area: faceVelocity > 0 ? actualAirflow(entering) / faceVelocity : 0,
     velocity: faceVelocity,
     density: airDensity(entering),
-    source: "as the section's working says",
+    source: "definition the section's own working",
   };
 }

@@ -1,6 +1,7 @@
 import { baffleSelfNoise } from "#component/attenuator";
 import { defineKind, type Note, type WorkingLine } from "../contract.ts";
 import { type AttenuatorDesign, attenuatorFields, prepareAttenuator } from "./design.ts";
+import { attenuatorLosses } from "./losses.ts";
 import { drawAttenuator } from "./picture.ts";
 import {
   type AttenuatorRating,
@@ -101,6 +102,7 @@ export const attenuator = defineKind({
   layout: (design) => ({ length: design.length, outside: 0 }),
   picture: drawAttenuator,
   sound: attenuatorSound,
+  losses: attenuatorLosses,
   figures: [
     { figure: "lossAt250", name: "insertion loss at 250 Hz", quantity: "soundLevel" },
     { figure: "totalPressureLoss", name: "pressure loss", quantity: "pressureDifference" },

@@ -58,6 +58,7 @@ export const special = defineKind({
       velocity: rating.faceVelocity,
       density: rating.density,
       source: `as entered: ${design.source}`,
+      source: `"${design.source}" as the job says`,
     },
   ],
   figures: [

@@ -1,6 +1,7 @@
 import type { QuantityKind, UnitSystem } from "@oncethrough/engine/quantity/kind";
 import { displayUnit, printNumber, printQuantity, toDisplay } from "@oncethrough/engine/quantity/print";
 import type { LossSpan } from "@oncethrough/engine/section/loss";
+import type { FilterState } from "@oncethrough/engine/unit/filter-states";
 import type { LedgerLine, PressureLedger } from "@oncethrough/engine/unit/ledger";
 import { glued, wrapped } from "../ink.ts";
 import { type Column, printTable } from "../table.ts";
@@ -114,4 +115,38 @@ function sumTable(ledger: PressureLedger, { system, ink }: Style): string {
 function sourceList(sources: readonly string[], { ink, columns }: Style): string {
   const words = sources.map((source, index) => `[${index + 1}]${glued(" ")}${source}`).join("; ");
   return ink.quiet(wrapped(`sources: ${words}`, columns, "  "));
+}
+
+/** Filters clean, half loaded and at change-out side by side: what each section takes, and what it asks of the fan. */
+export function printFilterStates(states: readonly FilterState[], { system, ink }: Style): string {
+  const heads = ["clean", "half\nloaded", "at\nchange-out"];
+  const columns: Column[] = [
+    { name: "filters", align: "left" },
+    { name: "", align: "left" },
+    ...heads.map((name): Column => ({ name, align: "right" })),
+  ];
+  const row = (name: string, unit: string, figure: (state: FilterState) => string) => [
+    name,
+    ink.quiet(unit),
+    ...states.map((state) => (state.solved ? figure(state) : ink.fail("not solved"))),
+  ];
+  const pressure = displayUnit("pressureDifference", system);
+  const sections = (states[0]?.sections ?? []).map(({ section }, index) =>
+    row(`  ${section}`, pressure, (state) => pressureText(state.sections[index]?.loss ?? 0, system)),
+  );
+  const figures: readonly (readonly [string, QuantityKind, (state: FilterState) => number])[] = [
+    ["fan speed", "rotationalSpeed", (state) => state.fanSpeed],
+    ["power from the mains", "electricPower", (state) => state.electricPower],
+    ["airflow", "standardAirflow", (state) => state.standardAirflow],
+  ];
+  const rows = [
+    ...sections,
+    row("losses from intake to discharge", pressure, (state) => pressureText(state.losses, system)),
+    row("fan total pressure", pressure, (state) => ink.strong(pressureText(state.fanTotal, system))),
+    row("fan static pressure", pressure, (state) => ink.strong(pressureText(state.fanStatic, system))),
+    ...figures.map(([name, quantity, of]) =>
+      row(name, displayUnit(quantity, system), (state) => printNumber(of(state), quantity, system)),
+    ),
+  ];
+  return printTable(columns, rows, ink);
 }

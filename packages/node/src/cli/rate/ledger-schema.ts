@@ -43,3 +43,22 @@ export const ledgerRecord = record({
   fanOutletVelocityPressure: number("Pa; 0 for wheels without an outlet"),
   fanStatic: number("Pa; fan total less the velocity pressure in the outlet"),
 });
+
+/** How a unit with its filters loaded so far is published. */
+export const filterStateRecord = record({
+  filterLoading: number("0 clean to 1 at change-out"),
+  solved: { type: "boolean" },
+  sections: listOf(
+    record({
+      section: text("name, as in the job"),
+      loss: number("Pa of total pressure; of the fan's section its inlet and outlet"),
+    }),
+    "in airflow order",
+  ),
+  losses: number("Pa of all losses on the path of the supply air"),
+  fanTotal: number("Pa"),
+  fanStatic: number("Pa"),
+  fanSpeed: number("rev/s"),
+  electricPower: number("W from the mains"),
+  standardAirflow: number("m³/s of standard air that leaves the unit"),
+});

@@ -120,12 +120,20 @@ describe("oncethrough rate", () => {
     const output = await rateJson(words);
     const matches = new Ajv2020({ strict: false }).compile(rateSchema());
     expect(matches(output), JSON.stringify(matches.errors)).toBe(true);
-    const { sections, ledger: carried } = condition(output, "wet-bulb-day-1");
+    const { sections, ledger: carried, filterStates } = condition(output, "wet-bulb-day-1");
     const taken = carried?.lines.filter((line) => line.isBeside === undefined) ?? [];
     for (const { name, totalPressureLoss } of sections) {
       const own = taken.filter((line) => line.section === name).reduce((total, line) => total + line.pressure, 0);
       expect(own, name).toBeCloseTo(totalPressureLoss, 6);
     }
+    // At one flow, dust in the filters is all that changes; at change-out it is this very condition.
+    const [clean, half, full] = filterStates ?? [];
+    expect(full?.fanTotal).toBeCloseTo(carried?.fanTotal ?? 0, 4);
+    const summed = half?.sections.reduce((total, each) => total + each.loss, 0);
+    expect(summed).toBeCloseTo(half?.losses ?? Number.NaN, 6);
+    expect(half?.losses).toBeGreaterThan(clean?.losses ?? Number.POSITIVE_INFINITY);
+    expect(full?.losses).toBeGreaterThan(half?.losses ?? Number.POSITIVE_INFINITY);
+    expect(ledger).toMatch(/^ +filters +in\.wg( +\d\.\d{3}){3}$/m);
   });
 
   it("fails only when told to when something is not met", async () => {

@@ -7,7 +7,7 @@ import { hasErrors, loadJob, problemLine } from "../job-source.ts";
 import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
 import { printWorking } from "../working-print.ts";
 import { decidingCondition } from "./deciding.ts";
-import { printLedger } from "./ledger-print.ts";
+import { printFilterStates, printLedger } from "./ledger-print.ts";
 import { type RateOutput, rateJob } from "./rate-output.ts";
 import { printCondition, printSummary, type Style } from "./rate-print.ts";
 
@@ -76,6 +76,7 @@ function printRating(job: Job, output: RateOutput, working: string | undefined, 
     );
   parts.push(printCondition(condition, job.unit, style));
   if (condition.ledger !== undefined) parts.push(printLedger(condition.ledger, style));
+  if (condition.filterStates !== undefined) parts.push(printFilterStates(condition.filterStates, style));
   if (working !== undefined && condition.working !== undefined) {
     parts.push(
       printWorking(`${working}: how its figures came about`, condition.working.lines, style.system, ink, style.columns),

@@ -6,6 +6,7 @@ import type { Job } from "@oncethrough/engine/job/job";
 import type { Air } from "@oncethrough/engine/section/air";
 import type { SectionRating, SectionRole } from "@oncethrough/engine/section/contract";
 import { absolutePressure, actualAirflow } from "@oncethrough/engine/section/station";
+import { type FilterState, filterStates } from "@oncethrough/engine/unit/filter-states";
 import { type PressureLedger, pressureLedger } from "@oncethrough/engine/unit/ledger";
 import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
 import type { PlacedNote, PlacedShortfall, Station, UnitRating } from "@oncethrough/engine/unit/rating";
@@ -85,6 +86,8 @@ export interface ConditionOutput {
   readonly notes: readonly PlacedNote[];
   readonly working?: { readonly section: string; readonly lines: readonly EvaluatedWorking[] };
   readonly ledger?: PressureLedger;
+  /** With filters clean, half loaded and at change-out. */
+  readonly filterStates?: readonly FilterState[];
 }
 
 /** What is wanted besides: the arithmetic of a section by its name, the pressure ledger. */
@@ -138,7 +141,7 @@ function rateCondition(unit: Unit, condition: Condition, rating: UnitRating, wan
     shortfalls: shortfallsOf(unit, rating),
     notes: notesOf(unit, rating),
     ...(working === undefined || lines === undefined ? {} : { working: { section: working, lines } }),
-    ...(ledger ? { ledger: pressureLedger(unit, rating) } : {}),
+    ...(ledger ? { ledger: pressureLedger(unit, rating), filterStates: filterStates(unit, condition) } : {}),
   };
 }
 

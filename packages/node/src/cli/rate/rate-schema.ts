@@ -2,7 +2,7 @@ import type { SectionKind } from "@oncethrough/engine/section/contract";
 import { sectionKinds } from "@oncethrough/engine/section/kinds";
 import { siUnit } from "../figure-text.ts";
 import { listOf, number, published, record, text } from "../schema/describe.ts";
-import { ledgerRecord } from "./ledger-schema.ts";
+import { filterStateRecord, ledgerRecord } from "./ledger-schema.ts";
 
 /** The figures of a state of air. */
 export const airStateFigures = {
@@ -131,9 +131,11 @@ const condition = () =>
       notes: listOf(noteRecord(inSection)),
       working: record({ section: text(), lines: listOf(workingLine) }),
       ledger: ledgerRecord,
+      filterStates: listOf(filterStateRecord, "with filters clean, half loaded and at change-out"),
     },
     "working",
     "ledger",
+    "filterStates",
   );
 
 /** The published schema of `oncethrough rate --json`. */
