@@ -57,7 +57,6 @@ export const special = defineKind({
       area: design.area,
       velocity: rating.faceVelocity,
       density: rating.density,
-      source: `as entered: ${design.source}`,
       source: `"${design.source}" as the job says`,
     },
   ],
