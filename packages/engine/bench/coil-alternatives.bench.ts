@@ -1,5 +1,6 @@
 import type { FinnedSurface } from "../src/component/finned-surface/family.ts";
-import { type CoilTask, coilAlternatives } from "../src/design/coil-alternatives.ts";
+import type { CoilTask } from "../src/design/coil-alternative.ts";
+import { coilAlternatives } from "../src/design/coil-alternatives.ts";
 import { coilBlocks } from "../src/design/coil-choice.ts";
 import { createAir } from "../src/section/air.ts";
 

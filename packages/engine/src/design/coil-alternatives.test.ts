@@ -9,11 +9,11 @@ import {
   type CoilAlternative,
   type CoilLimits,
   type CoilTask,
-  coilAlternatives,
   coilSortings,
   noCoilLimits,
   sortAlternatives,
-} from "./coil-alternatives.ts";
+} from "./coil-alternative.ts";
+import { coilAlternatives } from "./coil-alternatives.ts";
 import { coilBlocks, type LiquidCoilValues } from "./coil-choice.ts";
 import { coilFinMass, coilTubeMass } from "./coil-price.ts";
 

@@ -1,11 +1,7 @@
 import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import type { FinnedSurface } from "@oncethrough/engine/component/finned-surface/family";
-import {
-  type CoilAlternative,
-  type CoilChoice,
-  type CoilSorting,
-  coilAlternatives,
-} from "@oncethrough/engine/design/coil-alternatives";
+import type { CoilAlternative, CoilChoice, CoilSorting } from "@oncethrough/engine/design/coil-alternative";
+import { coilAlternatives } from "@oncethrough/engine/design/coil-alternatives";
 import { type CoilBlocks, coilBlocks, type LiquidCoilValues } from "@oncethrough/engine/design/coil-choice";
 import { coilPriceFormula } from "@oncethrough/engine/design/coil-price";
 import { liquidDensity } from "@oncethrough/engine/fluid/liquid";

@@ -1,4 +1,4 @@
-import type { CoilAlternative } from "@oncethrough/engine/design/coil-alternatives";
+import type { CoilAlternative } from "@oncethrough/engine/design/coil-alternative";
 import { displayUnit, printNumber, printQuantity } from "@oncethrough/engine/quantity/print";
 import { csvLine } from "../air/read-csv.ts";
 import { wrapped } from "../ink.ts";

@@ -1,4 +1,4 @@
-import { coilRefusals, coilSortings } from "@oncethrough/engine/design/coil-alternatives";
+import { coilRefusals, coilSortings } from "@oncethrough/engine/design/coil-alternative";
 import { listOf, number, published, record, text } from "../schema/describe.ts";
 
 const alternative = record({

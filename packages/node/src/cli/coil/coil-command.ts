@@ -1,4 +1,4 @@
-import { type CoilSorting, coilSortings } from "@oncethrough/engine/design/coil-alternatives";
+import { type CoilSorting, coilSortings } from "@oncethrough/engine/design/coil-alternative";
 import type { Problem } from "@oncethrough/engine/form/problem";
 import { readForm } from "@oncethrough/engine/form/read";
 import { SectionProblem } from "@oncethrough/engine/section/contract";
