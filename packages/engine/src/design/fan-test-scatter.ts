@@ -64,6 +64,8 @@ const leastDeparture = 0.03;
 const overUsual = 5;
 /** Neighbours on each side that a point is held against. */
 const neighbours = 3;
+/** When more stand out, the table is rough as a whole. */
+const mostMarked = 3;
 
 /**
  * Marks points whose pressure or power departs from a parabola through their neighbours by more than 3 % of the peak and
@@ -86,31 +88,38 @@ function signed(share: number): string {
   return `${share > 0 ? "+" : "−"}${(100 * Math.abs(share)).toFixed(1)} %`;
 }
 
-/** Departure over the peak of every point that stands out, 0 for the others. */
+/**
+ * Departure over the peak of every point that stands out, 0 for the others. The farthest one is taken out before what is
+ * usual is looked at, because it moves the parabolas of its neighbours; then the next one, as long as they stand out.
+ */
 function standingOut(tested: readonly FanTestPoint[], of: (point: FanTestPoint) => number): readonly number[] {
   const peak = Math.max(...tested.map(of));
-  const away = tested.map((point, index) => {
-    if (index === 0 || index === tested.length - 1) return 0;
-    const around = tested
-      .slice(Math.max(0, index - neighbours), index + neighbours + 1)
-      .filter((each) => each !== point);
-    const expected = parabolaAt(
-      around.map((each) => [each.flow, of(each)] as const),
-      point.flow,
-    );
-    return expected === undefined ? 0 : (of(point) - expected) / peak;
-  });
-  const sizes = away
-    .slice(1, -1)
-    .map(Math.abs)
-    .toSorted((one, other) => one - other);
-  const usual = sizes[Math.floor(sizes.length / 2)] ?? 0;
-  return away.map((each, index) => {
-    const near = away.slice(Math.max(0, index - 2), index + 3);
-    const isFarthest = near.every((other) => Math.abs(other) <= Math.abs(each));
-    const standsOut = Math.abs(each) > leastDeparture && Math.abs(each) > overUsual * usual;
-    return isFarthest && standsOut ? each : 0;
-  });
+  const found = new Map<FanTestPoint, number>();
+  let kept = tested;
+  for (let count = 0; count < mostMarked; count++) {
+    const away = kept.map((_, index) => departure(kept, index, of) / peak);
+    const farthest = away.reduce((best, each, index) => (Math.abs(each) > Math.abs(away[best]!) ? index : best), 0);
+    const candidate = kept[farthest]!;
+    const rest = kept.filter((point) => point !== candidate);
+    const sizes = rest.map((_, index) => Math.abs(departure(rest, index, of)) / peak).slice(1, -1);
+    const usual = sizes.toSorted((one, other) => one - other)[Math.floor(sizes.length / 2)] ?? 0;
+    if (Math.abs(away[farthest]!) < Math.max(leastDeparture, overUsual * usual)) break;
+    found.set(candidate, away[farthest]!);
+    kept = rest;
+  }
+  return tested.map((point) => found.get(point) ?? 0);
+}
+
+/** From the parabola through its neighbours; 0 for the first and the last point. */
+function departure(points: readonly FanTestPoint[], index: number, of: (point: FanTestPoint) => number): number {
+  if (index === 0 || index === points.length - 1) return 0;
+  const point = points[index]!;
+  const around = points.slice(Math.max(0, index - neighbours), index + neighbours + 1).filter((each) => each !== point);
+  const expected = parabolaAt(
+    around.map((each) => [each.flow, of(each)] as const),
+    point.flow,
+  );
+  return expected === undefined ? 0 : of(point) - expected;
 }
 
 /** Value at `x` of the parabola of least squares; undefined with fewer than four points or flows too close for one. */

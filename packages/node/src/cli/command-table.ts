@@ -13,7 +13,7 @@ export interface CommandLine {
 }
 
 /** What may follow the program's name. */
-export type CommandName = "rate" | "fan" | "dampers" | "air" | "coil" | "read" | "schema" | "serve";
+export type CommandName = "rate" | "fan" | "import-fan" | "dampers" | "air" | "coil" | "read" | "schema" | "serve";
 
 /** A word that a command takes besides options. */
 export interface Operand {
@@ -110,6 +110,35 @@ export const commands: readonly CommandLine[] = [
       { line: "fan job.yaml --alternatives", meaning: "what else would do, least power first" },
     ],
   },
+  {
+    name: "import-fan",
+    meaning: "make a catalogue record of a shop's own fan test",
+    details:
+      "The CSV file has one row for each tested point and a header that names its columns: flow, static pressure or total pressure, shaft power, speed, density, each with its unit in brackets. Several speeds are brought together by the fan laws, and how far they scatter is told. Tables that no fan could have done are refused with the row and what is needed; points that stand out are named and kept. The wheel's proportions, classes and masses are those of the record given by --like, to be put right by hand. Without --output the record is printed.",
+    operands: [{ name: "file", meaning: "the test table (CSV), or - for standard input" }],
+    options: [
+      { flags: "--diameter <length>", meaning: 'the wheel that was tested, "30 in"' },
+      { flags: "--name <name>", meaning: "name of the record; the file's name when left out" },
+      {
+        flags: "--like <record>",
+        meaning: "fan wheel whose proportions are taken over",
+        default: "typical airfoil housed single inlet",
+      },
+      { flags: "--speed <speed>", meaning: 'speed of all points where the table has no such column, "1180 rpm"' },
+      {
+        flags: "--density <density>",
+        meaning: "air density where the table has no such column; standard air when left out",
+      },
+      { flags: "-o, --output <file>", meaning: "write the record to this new file" },
+      { flags: "--plot <file>", meaning: "write a picture of points and curve (SVG)" },
+      units,
+      catalogue,
+    ],
+    examples: [
+      {
+        line: 'import-fan test.csv --diameter "30 in" -o catalogue/shop.yaml --plot test.svg',
+        meaning: "a record of its own, and a picture to look at",
+      },
   {
     name: "dampers",
     meaning: "the dampers of a job: angles to set, share elsewhere, leakage",

@@ -6,6 +6,7 @@ import { programName } from "./command-table.ts";
 import { dampersCommand } from "./dampers/dampers-command.ts";
 import { exitCode, UsageProblem } from "./exit-code.ts";
 import { fanCommand } from "./fan/fan-command.ts";
+import { importFanCommand } from "./import-fan/import-fan-command.ts";
 import { type Actions, understand } from "./program.ts";
 import { rateCommand } from "./rate/rate-command.ts";
 import { readCommand } from "./read/read-command.ts";
@@ -16,6 +17,7 @@ import type { Streams } from "./session.ts";
 const actions: Actions = {
   rate: rateCommand,
   fan: fanCommand,
+  "import-fan": importFanCommand,
   dampers: dampersCommand,
   air: airCommand,
   coil: coilCommand,

@@ -10,6 +10,7 @@ export class FileProblem extends Error {
 
 const words: Record<string, string> = {
   ENOENT: "there is no such file",
+  EEXIST: "it is there already, and nothing is written over it; give another name",
   ENOTDIR: "a part of the path is a file, not a folder",
   EISDIR: "it is a folder, not a file",
   EACCES: "permission is denied",

@@ -26,6 +26,19 @@ export async function writeTextFile(path: string, text: string): Promise<void> {
   await removeLeftOvers(path).catch(() => undefined);
 }
 
+/**
+ * Writes a text to a file that is not there yet.
+ *
+ * @throws FileProblem when it is there, or the system refuses
+ */
+export async function writeNewTextFile(path: string, text: string): Promise<void> {
+  try {
+    await writeFlushed(path, text, 0o644);
+  } catch (error) {
+    throw asFileProblem(error, path);
+  }
+}
+
 function temporaryName(path: string): string {
   return join(dirname(path), `.${basename(path)}.${randomBytes(6).toString("hex")}.tmp`);
 }
