@@ -86,6 +86,11 @@ describe("the fan in hand", () => {
     const texts = await chart.locator("text").allTextContents();
     for (const text of ["Static pressure", "Shaft power", "Efficiency", "may surge", "at change-out", "filters clean"])
       expect(texts).toContain(text);
+    const ledger = page.getByRole("region", { name: "pressure ledger" });
+    await ledger.getByRole("img").waitFor();
+    const spent = await ledger.locator("text").allTextContents();
+    for (const text of ["filters", "duct system", "velocity at the end", "fan total pressure"])
+      expect(spent).toContain(text);
     expect(await page.getByRole("region", { name: "psychrometric chart" }).count()).toBe(0);
     await part.selectOption({ label: "cabinet" });
     await page.getByRole("region", { name: "psychrometric chart" }).waitFor();

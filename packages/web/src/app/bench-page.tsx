@@ -8,6 +8,7 @@ import { UnmetList } from "#panel/unmet-list.tsx";
 import { isDirty } from "#state/bench-state";
 import { AirwayView } from "#view/airway-view.tsx";
 import { FanView, useFanInHand } from "#view/fan-view.tsx";
+import { LedgerView } from "#view/ledger-view.tsx";
 import { PsychrometricView } from "#view/psychrometric-view.tsx";
 import { useBench } from "#view/use-bench";
 import { ConflictDialog } from "./conflict-dialog.tsx";
@@ -75,9 +76,15 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
   );
 }
 
-/** The fan's chart while the fan is in hand, else the psychrometric one. */
+/** The fan's charts while the fan is in hand, else the psychrometric one. */
 function ChartInHand() {
-  return useFanInHand() ? <FanView /> : <PsychrometricView />;
+  if (!useFanInHand()) return <PsychrometricView />;
+  return (
+    <div>
+      <FanView />
+      <LedgerView />
+    </div>
+  );
 }
 
 /** The window says which unit is on the bench, and whether it is saved. */
