@@ -111,11 +111,11 @@ function refused(problem: string, needed: string): Extract<SurfaceFit, { ok: fal
 }
 
 function refusalOf(found: readonly FittedFactor[], isSingular: boolean): SurfaceFit | undefined {
-  const vague = found.find(({ value, high }) => !(Math.log(high / value) < widest));
-  if (isSingular || vague !== undefined) {
-    const which = vague === undefined ? found.map(({ factor }) => factor).join(" and ") : vague.factor;
+  const vaguest = found.reduce((worst, each) => (each.high / each.value > worst.high / worst.value ? each : worst));
+  if (isSingular || !(Math.log(vaguest.high / vaguest.value) < widest)) {
+    const which = isSingular ? found.map(({ factor }) => factor).join(" and ") : vaguest.factor;
     return refused(
-      `these points do not tell the multiplier of the ${which} side`,
+      `these points do not tell the ${which} multiplier`,
       "fewer multipliers, or points that vary water velocity, air velocity and wetness more",
     );
   }

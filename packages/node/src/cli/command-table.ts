@@ -13,7 +13,17 @@ export interface CommandLine {
 }
 
 /** What may follow the program's name. */
-export type CommandName = "rate" | "fan" | "import-fan" | "dampers" | "air" | "coil" | "read" | "schema" | "serve";
+export type CommandName =
+  | "rate"
+  | "fan"
+  | "import-fan"
+  | "dampers"
+  | "air"
+  | "coil"
+  | "fit-surface"
+  | "read"
+  | "schema"
+  | "serve";
 
 /** A word that a command takes besides options. */
 export interface Operand {
@@ -210,6 +220,33 @@ export const commands: readonly CommandLine[] = [
     examples: [
       { line: "coil coil.yaml --working", meaning: "a coil with its arithmetic" },
       { line: "coil coil.yaml --alternatives --sort air --most 10", meaning: "the ten that resist the air least" },
+    ],
+  },
+  {
+    name: "fit-surface",
+    meaning: "fit multipliers of a finned surface to a shop's own test points",
+    details:
+      "The CSV file has one row for each tested point of a clean coil on water in counterflow, and a header that names its columns, each with its unit in brackets: rows, tubes per row, circuits, finned length, fins, entering dry bulb, entering wet bulb or humidity ratio, airflow (actual) or dry air, entering water, water flow or water mass flow, capacity or leaving water, perhaps barometric pressure (sea level when left out). What is alike for all points may stand in --same. Prints errors by point, each multiplier with its confidence, and a record that states where it came from; a multiplier that the points do not tell is refused. Without --output the record is printed.",
+    operands: [{ name: "file", meaning: "the test points (CSV), or - for standard input" }],
+    options: [
+      { flags: "--surface <record>", meaning: "the finned surface of the catalogue to start from" },
+      {
+        flags: "--fit <multipliers>",
+        meaning: "air, water, wet: dry heat transfer, that in the tubes, ratio of wet to dry; several with commas",
+        default: "air",
+      },
+      { flags: "--same <values>", meaning: 'what holds for every point: "rows=8; circuits=16; finned length=24 in"' },
+      { flags: "--name <name>", meaning: "name of the record" },
+      { flags: "-o, --output <file>", meaning: "write the record to this new file" },
+      { flags: "--plot <file>", meaning: "write a picture of heat fitted against measured (SVG)" },
+      units,
+      catalogue,
+    ],
+    examples: [
+      {
+        line: 'fit-surface points.csv --surface "typical plain 5/8 in" --fit air,wet -o catalogue/shop.yaml --plot fit.svg',
+        meaning: "a record of the shop's own, and a picture to look at",
+      },
     ],
   },
   {

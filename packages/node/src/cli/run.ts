@@ -6,6 +6,7 @@ import { programName } from "./command-table.ts";
 import { dampersCommand } from "./dampers/dampers-command.ts";
 import { exitCode, UsageProblem } from "./exit-code.ts";
 import { fanCommand } from "./fan/fan-command.ts";
+import { fitSurfaceCommand } from "./fit-surface/fit-surface-command.ts";
 import { importFanCommand } from "./import-fan/import-fan-command.ts";
 import { type Actions, understand } from "./program.ts";
 import { rateCommand } from "./rate/rate-command.ts";
@@ -21,6 +22,7 @@ const actions: Actions = {
   dampers: dampersCommand,
   air: airCommand,
   coil: coilCommand,
+  "fit-surface": fitSurfaceCommand,
   read: readCommand,
   schema: schemaCommand,
   serve: serveCommand,
