@@ -19,6 +19,7 @@ export function sampleUnit(): Unit {
     height: 2,
     connectionHand: "right",
     panelThickness: 0.05,
+    innerSkin: "solid",
     ...usualCasingBuild,
     railHeight: 0.2,
     leakageClass: 3,

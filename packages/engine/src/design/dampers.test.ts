@@ -17,6 +17,7 @@ const casing = {
   height: 2,
   connectionHand: "right",
   panelThickness: 0.05,
+  innerSkin: "solid",
   railHeight: 0.2,
   leakageClass: 0,
   ...usualCasingBuild,

@@ -80,3 +80,14 @@ export const pathUncertainty = {
   source: "from-memory",
   certainty: "from memory",
 } as const;
+
+/** dB that a fan's housing takes off what its shell radiates. */
+export const fanHousingAttenuation: {
+  readonly decibels: EightBands;
+  readonly source: string;
+  readonly certainty: string;
+} = {
+  decibels: [0, 0, 5, 10, 15, 20, 22, 25],
+  source: "long-architectural-acoustics",
+  certainty: "read",
+};

@@ -15,6 +15,10 @@ export const casingFields = {
     minimum: "1 in",
     maximum: "6 in",
   }),
+  innerSkin: choice(["solid", "perforated"], {
+    meaning: "Inside of the panels: closed sheet, or perforated over fibre that takes up sound",
+    default: "solid",
+  }),
   railHeight: quantity("length", {
     meaning: "Base rail under the floor; the condensate trap must fit",
     default: "8 in",

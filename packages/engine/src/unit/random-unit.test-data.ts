@@ -93,6 +93,7 @@ export const casing = {
   height,
   connectionHand: "right",
   panelThickness: 0.05,
+  innerSkin: "solid",
   railHeight: 0.25,
   leakageClass: 6,
   ...usualCasingBuild,

@@ -16,6 +16,7 @@ export interface CommandLine {
 export type CommandName =
   | "rate"
   | "fan"
+  | "sound"
   | "import-fan"
   | "dampers"
   | "air"
@@ -50,7 +51,17 @@ export const programMeaning =
   "outside-air units built to order for laboratories: one job file in, the solved machine out";
 
 /** Names of the published schemas. */
-export const schemaNames = ["job", "rate", "fan", "dampers", "air", "coil", "coil-alternatives", "read"] as const;
+export const schemaNames = [
+  "job",
+  "rate",
+  "fan",
+  "sound",
+  "dampers",
+  "air",
+  "coil",
+  "coil-alternatives",
+  "read",
+] as const;
 
 const units: OptionLine = {
   flags: "--units <system>",
@@ -149,6 +160,19 @@ export const commands: readonly CommandLine[] = [
         line: 'import-fan test.csv --diameter "30 in" -o catalogue/shop.yaml --plot test.svg',
         meaning: "a record of its own, and a picture to look at",
       },
+    ],
+  },
+  {
+    name: "sound",
+    meaning: "sound power of a job's unit in octave bands",
+    details:
+      "Prints A-weighted sound power at the intake, at the discharge, through the casing and at the return opening for every condition, and octave bands with their uncertainty at one, with what each section takes off or makes on the way. The condition is that of the loudest discharge unless --condition says otherwise. Limits of the duty are held against the figures and what they may be off by.",
+    operands: [job],
+    options: [{ flags: "--condition <key>", meaning: "tell all of it at this condition" }, json("sound"), catalogue],
+    examples: [
+      { line: "sound examples/marine-biology-wing.yaml", meaning: "octave bands where sound leaves the unit" },
+    ],
+  },
   {
     name: "dampers",
     meaning: "the dampers of a job: angles to set, share elsewhere, leakage",

@@ -14,10 +14,12 @@ import { readCommand } from "./read/read-command.ts";
 import { schemaCommand } from "./schema/schema-command.ts";
 import { serveCommand } from "./serve-command.ts";
 import type { Streams } from "./session.ts";
+import { soundCommand } from "./sound/sound-command.ts";
 
 const actions: Actions = {
   rate: rateCommand,
   fan: fanCommand,
+  sound: soundCommand,
   "import-fan": importFanCommand,
   dampers: dampersCommand,
   air: airCommand,

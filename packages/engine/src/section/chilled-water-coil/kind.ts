@@ -1,6 +1,7 @@
 import { airSideWorking, liquidSideWorking } from "../coil-figures.ts";
 import { coilLosses } from "../coil-loss.ts";
 import { defineKind } from "../contract.ts";
+import { coilSound } from "../passing-sound.ts";
 import { type ChilledWaterCoilDesign, chilledWaterCoilFields, prepareChilledWaterCoil } from "./design.ts";
 import { coolingNotes, coolingShortfalls } from "./notes.ts";
 import { chilledWaterCoilParts } from "./parts.ts";
@@ -19,6 +20,7 @@ export const chilledWaterCoil = defineKind({
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: chilledWaterCoilParts,
   picture: drawChilledWaterCoil,
+  sound: coilSound,
   losses: coilLosses,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },

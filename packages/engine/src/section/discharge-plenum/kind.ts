@@ -4,6 +4,7 @@ import { dischargePlenumLosses } from "./losses.ts";
 import { dischargePlenumParts } from "./parts.ts";
 import { drawDischargePlenum } from "./picture.ts";
 import { createDischargePlenumRating, type DischargePlenumRating, rateDischargePlenum } from "./rate.ts";
+import { dischargePlenumSound } from "./sound.ts";
 
 const working: readonly WorkingLine<DischargePlenumDesign, DischargePlenumRating>[] = [
   {
@@ -58,6 +59,7 @@ export const dischargePlenum = defineKind({
   layout: (design, frame) => ({ length: design.length, outside: 0, openings: [openingOf(design, frame.height)] }),
   parts: dischargePlenumParts,
   picture: drawDischargePlenum,
+  sound: (design, _rating, room) => dischargePlenumSound(design, room),
   // The plenum holds the pressure of the stream before the duct speeds it up again.
   wallPressure: (rating) =>
     rating.entering.totalPressure -

@@ -1,5 +1,6 @@
 import { testFinalResistance } from "#component/filter-medium";
 import { defineKind, type Note, type WorkingLine } from "../contract.ts";
+import { filterSound } from "../passing-sound.ts";
 import { type FilterBankDesign, filterBankFields, prepareFilterBank } from "./design.ts";
 import { filterBankLosses } from "./losses.ts";
 import { filterBankParts } from "./parts.ts";
@@ -79,6 +80,7 @@ export const filterBank = defineKind({
   layout: (design) => ({ length: design.length, outside: 0 }),
   parts: filterBankParts,
   picture: drawFilterBank,
+  sound: filterSound,
   losses: filterBankLosses,
   figures: [
     { figure: "totalPressureLoss", name: "pressure loss", quantity: "pressureDifference" },

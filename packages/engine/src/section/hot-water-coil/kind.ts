@@ -3,6 +3,7 @@ import { coilLosses } from "../coil-loss.ts";
 import { liquidCoilNotes } from "../coil-notes.ts";
 import { heatingHeld } from "../coil-steam-notes.ts";
 import { defineKind } from "../contract.ts";
+import { coilSound } from "../passing-sound.ts";
 import { type HotWaterCoilDesign, hotWaterCoilFields, prepareHotWaterCoil } from "./design.ts";
 import { hotWaterCoilParts } from "./parts.ts";
 import { drawHotWaterCoil } from "./picture.ts";
@@ -23,6 +24,7 @@ export const hotWaterCoil = defineKind({
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: hotWaterCoilParts,
   picture: drawHotWaterCoil,
+  sound: coilSound,
   losses: coilLosses,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },

@@ -5,6 +5,7 @@ import { intakeHoodLosses } from "./losses.ts";
 import { intakeHoodParts } from "./parts.ts";
 import { drawIntakeHood } from "./picture.ts";
 import { createIntakeHoodRating, type IntakeHoodRating, rateIntakeHood } from "./rate.ts";
+import { intakeHoodSound } from "./sound.ts";
 
 const working: readonly WorkingLine<IntakeHoodDesign, IntakeHoodRating>[] = [
   {
@@ -77,6 +78,7 @@ export const intakeHood = defineKind({
   }),
   parts: intakeHoodParts,
   picture: drawIntakeHood,
+  sound: intakeHoodSound,
   losses: intakeHoodLosses,
   figures: [
     { figure: "openingVelocity", name: "velocity in the opening", quantity: "velocity" },

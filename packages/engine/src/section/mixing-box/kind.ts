@@ -4,6 +4,7 @@ import { mixingBoxLosses } from "./losses.ts";
 import { mixingBoxParts } from "./parts.ts";
 import { drawMixingBox, returnStart } from "./picture.ts";
 import { createMixingBoxRating, filamentBehind, type MixingBoxRating, rateMixingBox } from "./rate.ts";
+import { mixingBoxSound } from "./sound.ts";
 
 const working: readonly WorkingLine<MixingBoxDesign, MixingBoxRating>[] = [
   {
@@ -97,6 +98,7 @@ export const mixingBox = defineKind({
   layout: (design) => ({ length: design.length, outside: 0, openings: returnOpenings(design) }),
   parts: mixingBoxParts,
   picture: drawMixingBox,
+  sound: mixingBoxSound,
   losses: mixingBoxLosses,
   figures: [
     { figure: "outsideAirShare", name: "share of outside air", quantity: "share" },

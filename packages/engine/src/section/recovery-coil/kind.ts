@@ -2,6 +2,7 @@ import { airSideWorking, liquidSideWorking } from "../coil-figures.ts";
 import { coilLosses } from "../coil-loss.ts";
 import { liquidCoilNotes } from "../coil-notes.ts";
 import { defineKind } from "../contract.ts";
+import { coilSound } from "../passing-sound.ts";
 import { prepareRecoveryCoil, type RecoveryCoilDesign, recoveryCoilFields } from "./design.ts";
 import { recoveryCoilParts } from "./parts.ts";
 import { drawRecoveryCoil } from "./picture.ts";
@@ -18,6 +19,7 @@ export const recoveryCoil = defineKind({
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: recoveryCoilParts,
   picture: drawRecoveryCoil,
+  sound: coilSound,
   losses: coilLosses,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },

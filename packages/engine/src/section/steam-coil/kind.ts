@@ -4,6 +4,7 @@ import { coilLosses } from "../coil-loss.ts";
 import { steamFigureLines, steamSideWorking } from "../coil-steam-figures.ts";
 import { heatingHeld, steamCoilNotes } from "../coil-steam-notes.ts";
 import { defineKind, type Note } from "../contract.ts";
+import { coilSound } from "../passing-sound.ts";
 import { prepareSteamCoil, type SteamCoilDesign, steamCoilSectionFields } from "./design.ts";
 import { steamCoilParts } from "./parts.ts";
 import { drawSteamCoil } from "./picture.ts";
@@ -21,6 +22,7 @@ export const steamCoil = defineKind({
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: steamCoilParts,
   picture: drawSteamCoil,
+  sound: coilSound,
   losses: coilLosses,
   figures: steamFigureLines,
   working: [

@@ -7,6 +7,7 @@ import { dampersSchema } from "../dampers/dampers-schema.ts";
 import { fanSchema } from "../fan/fan-schema.ts";
 import { rateSchema } from "../rate/rate-schema.ts";
 import { readSchema } from "../read/read-schema.ts";
+import { soundSchema } from "../sound/sound-schema.ts";
 
 /** Name of a published schema. */
 export type SchemaName = (typeof schemaNames)[number];
@@ -16,6 +17,7 @@ export const schemas: Readonly<Record<SchemaName, () => object>> = {
   job: jobSchema,
   rate: rateSchema,
   fan: fanSchema,
+  sound: soundSchema,
   dampers: dampersSchema,
   air: airSchema,
   coil: coilSchema,

@@ -1,0 +1,77 @@
+import { listOf, number, published, record, text } from "../schema/describe.ts";
+
+function bands(description: string): object {
+  return {
+    type: "array",
+    items: { type: "number" },
+    minItems: 8,
+    maxItems: 8,
+    description: `${description}; 63 to 8000 Hz`,
+  };
+}
+
+const outletName = { enum: ["intake", "discharge", "casing", "return opening"] };
+
+const outlet = record(
+  {
+    name: outletName,
+    levels: bands("dB re 1 pW"),
+    weighted: number("dB(A)"),
+    uncertainty: number("dB either way"),
+    limit: number("dB(A), of the duty"),
+    outcome: { enum: ["held", "not certain", "exceeded"], description: "of the limit, with the uncertainty" },
+  },
+  "limit",
+  "outcome",
+);
+
+const fan = record({
+  inlet: bands("dB re 1 pW"),
+  outlet: bands("dB re 1 pW"),
+  bladePass: number("Hz"),
+  uncertainty: number("dB either way in a band"),
+  source: text("bibliography key and place"),
+  certainty: text("what the figures rest on"),
+});
+
+const step = record(
+  {
+    section: text("name"),
+    direction: { enum: ["against the air", "with the air", "at the fan"] },
+    inside: bands("dB re 1 pW where the sound comes in"),
+    loss: bands("dB that the section takes off"),
+    made: bands("dB re 1 pW that the section makes itself, each way"),
+    radiated: bands("dB re 1 pW that its walls radiate"),
+    source: text("bibliography key and place"),
+    certainty: text(),
+  },
+  "made",
+  "radiated",
+);
+
+/** The published schema of `oncethrough sound --json`. */
+export function soundSchema(): object {
+  const weighted = record(
+    {
+      intake: number("dB(A)"),
+      discharge: number("dB(A)"),
+      casing: number("dB(A)"),
+      "return opening": number("dB(A)"),
+    },
+    "return opening",
+  );
+  const atCondition = record({ condition: text("key"), solved: { type: "boolean" }, weighted });
+  return published("sound", "Sound power of a unit, as printed by `oncethrough sound --json`", {
+    ...record({
+      format: { const: "oncethrough sound 1" },
+      tag: text("of the unit"),
+      conditions: listOf(atCondition, "one for each condition at which the fan runs"),
+      condition: text("key of the condition to which the rest belongs"),
+      outlets: listOf(outlet, "where sound leaves the unit"),
+      endReflection: bands("dB that the intake's opening throws back"),
+      fan,
+      steps: listOf(step, "sections in airflow order"),
+      caution: text(),
+    }),
+  });
+}
