@@ -268,7 +268,7 @@ export const commands: readonly CommandLine[] = [
     ],
     examples: [
       {
-        line: 'fit-surface points.csv --surface "typical plain 5/8 in" --fit air,wet -o catalogue/shop.yaml --plot fit.svg',
+        line: 'fit-surface points.csv --surface "typical plain 5/8 in" -o shop.yaml --plot fit.svg',
         meaning: "a record of the shop's own, and a picture to look at",
       },
     ],
