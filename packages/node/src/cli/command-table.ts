@@ -132,6 +132,18 @@ export const commands: readonly CommandLine[] = [
     ],
   },
   {
+    name: "dampers",
+    meaning: "the dampers of a job: angles to set, share elsewhere, leakage",
+    details:
+      "Prints every damper as it stands at a condition, with its authority; what it would leak and ask of its actuator at the pressure that it really sees when closed; what still flows with the fan stopped; blade angles at which hand-set dampers hold the share of outside air; and the share that results at other flows, filter states and winds. The condition is the wet-bulb day with filters half loaded unless --condition says otherwise.",
+    operands: [job],
+    options: [{ flags: "--condition <key>", meaning: "tell it at this condition" }, units, json("dampers"), catalogue],
+    examples: [
+      { line: "dampers examples/marine-biology-wing.yaml", meaning: "angles to lock the blades at" },
+      { line: "dampers job.yaml --condition winter-1 --units si", meaning: "in winter with filters at change-out" },
+    ],
+  },
+  {
     name: "import-fan",
     meaning: "make a catalogue record of a shop's own fan test",
     details:
@@ -171,18 +183,6 @@ export const commands: readonly CommandLine[] = [
     options: [{ flags: "--condition <key>", meaning: "tell all of it at this condition" }, json("sound"), catalogue],
     examples: [
       { line: "sound examples/marine-biology-wing.yaml", meaning: "octave bands where sound leaves the unit" },
-    ],
-  },
-  {
-    name: "dampers",
-    meaning: "the dampers of a job: angles to set, share elsewhere, leakage",
-    details:
-      "Prints every damper as it stands at a condition, with its authority; what it would leak and ask of its actuator at the pressure that it really sees when closed; what still flows with the fan stopped; blade angles at which hand-set dampers hold the share of outside air; and the share that results at other flows, filter states and winds. The condition is the wet-bulb day with filters half loaded unless --condition says otherwise.",
-    operands: [job],
-    options: [{ flags: "--condition <key>", meaning: "tell it at this condition" }, units, json("dampers"), catalogue],
-    examples: [
-      { line: "dampers examples/marine-biology-wing.yaml", meaning: "angles to lock the blades at" },
-      { line: "dampers job.yaml --condition winter-1 --units si", meaning: "in winter with filters at change-out" },
     ],
   },
   {
