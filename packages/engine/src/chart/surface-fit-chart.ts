@@ -18,7 +18,7 @@ const left = 52;
 const top = 26;
 const foot = 40;
 
-/** Heat given by the fitted surface against heat measured: dry points open, wet ones filled; lines at ±5 %. */
+/** Heat given by the fitted surface against heat measured: wet points with a dot; lines at ±5 %. */
 export function surfaceFitChart({ points, name, system, size }: SurfaceFitChartOptions): DisplayList {
   const inUnit = (watts: number) => toDisplay(Math.abs(watts), "power", system);
   const most = Math.max(...points.map((each) => Math.max(inUnit(each.measured), inUnit(each.fitted))));
@@ -53,7 +53,7 @@ export function surfaceFitChart({ points, name, system, size }: SurfaceFitChartO
       line("equal", "outline", ray(1)),
       line("above", "fine", ray(1.05), { dash: "short" }),
       line("below", "fine", ray(0.95), { dash: "short" }),
-      words("up", "quiet", [left, top - 9], `fitted, ${unit}; lines at ±5 %; wet points filled`, {
+      words("up", "quiet", [left, top - 9], `fitted, ${unit}; lines at ±5 %; wet points with a dot`, {
         size: "small",
         anchor: "start",
       }),
@@ -61,12 +61,13 @@ export function surfaceFitChart({ points, name, system, size }: SurfaceFitChartO
         size: "small",
         anchor: "middle",
       }),
-      ...points.map((each, index) =>
-        circle(`point-${index}`, "choice", [x(inUnit(each.measured)), y(inUnit(each.fitted))], 3.2, {
-          fill: each.wetShare > 0 ? "choice" : "paper",
-          label: `measured ${printNumber(Math.abs(each.measured), "power", system)}, fitted ${printNumber(Math.abs(each.fitted), "power", system)} ${unit}`,
-        }),
-      ),
+      ...points.flatMap((each, index) => {
+        const at = [x(inUnit(each.measured)), y(inUnit(each.fitted))] as const;
+        const say = (watts: number) => printNumber(Math.abs(watts), "power", system);
+        const label = `measured ${say(each.measured)}, fitted ${say(each.fitted)} ${unit}`;
+        const dot = each.wetShare > 0 ? [circle(`wet-${index}`, "choice", at, 0.8, { fill: "choice" })] : [];
+        return [circle(`point-${index}`, "choice", at, 3.4, { fill: "paper", label }), ...dot];
+      }),
     ],
   };
 }
