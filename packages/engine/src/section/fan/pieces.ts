@@ -51,7 +51,7 @@ export function fanPiece(
 export function motorPart(box: PartBox, design: FanDesign, shares: boolean): SectionPart {
   const mass = (design.motor.massPerKilowatt * design.motorPower) / 1000;
   const bought = `${design.motor.head.name}, ${(design.motorPower / 1000).toFixed(1)} kW`;
-  const source = "catalogue record, kg for each kW, within about 25 %";
+  const source = "common-practice kg for each kW in the motor's record, within about 25 %";
   return weighedPart("motor", "motor", "motor", "motor, mixed", box, mass, source, { shares, bought });
 }
 
