@@ -37,7 +37,7 @@ export function chamberSoundLoss(
  * @returns dB: loss
  * @outside the first or last step
  * @example squareTurnSoundLoss(1, 250) // 8
- * @source ashrae-applications-noise-vibration unlined square elbows without vanes, from memory
+ * @source long-architectural-acoustics table 14.5, unlined square elbows without vanes
  */
 export function squareTurnSoundLoss(width: number, frequency: number): number {
   const product = width * frequency;

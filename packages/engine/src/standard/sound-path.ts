@@ -11,8 +11,8 @@ export const squareTurnLoss = {
     { below: 760, decibels: 4 },
     { below: Number.POSITIVE_INFINITY, decibels: 3 },
   ],
-  source: "ashrae-applications-noise-vibration",
-  certainty: "from memory",
+  source: "long-architectural-acoustics table 14.5",
+  certainty: "read",
 } as const;
 
 /**

@@ -11,6 +11,6 @@ export function intakeHoodSound(design: IntakeHoodDesign): SectionSound {
     upstream: loss,
     openingArea: design.openingArea,
     source: squareTurnLoss.source,
-    certainty: "from memory",
+    certainty: "published",
   };
 }
