@@ -91,6 +91,10 @@ describe("the fan in hand", () => {
     const spent = await ledger.locator("text").allTextContents();
     for (const text of ["filters", "duct system", "velocity at the end", "fan total pressure"])
       expect(spent).toContain(text);
+    const heard = page.getByRole("region", { name: "sound" });
+    await heard.getByRole("img").waitFor();
+    for (const text of ["intake", "discharge", "casing"])
+      expect(await heard.locator("text").allTextContents()).toContain(text);
     expect(await page.getByRole("region", { name: "psychrometric chart" }).count()).toBe(0);
     await part.selectOption({ label: "cabinet" });
     await page.getByRole("region", { name: "psychrometric chart" }).waitFor();

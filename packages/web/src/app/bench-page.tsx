@@ -9,6 +9,7 @@ import { isDirty } from "#state/bench-state";
 import { AirwayView } from "#view/airway-view.tsx";
 import { FanView, useFanInHand } from "#view/fan-view.tsx";
 import { LedgerView } from "#view/ledger-view.tsx";
+import { OctaveView } from "#view/octave-view.tsx";
 import { PsychrometricView } from "#view/psychrometric-view.tsx";
 import { useBench } from "#view/use-bench";
 import { ConflictDialog } from "./conflict-dialog.tsx";
@@ -80,9 +81,10 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
 function ChartInHand() {
   if (!useFanInHand()) return <PsychrometricView />;
   return (
-    <div>
+    <div className="charts-in-hand">
       <FanView />
       <LedgerView />
+      <OctaveView />
     </div>
   );
 }
