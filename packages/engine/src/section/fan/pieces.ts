@@ -32,7 +32,7 @@ export function fanMasses(design: FanDesign, shaftLength: number) {
   };
 }
 
-const recordSource = "catalogue record, by wheel diameter to the power 2.5";
+const recordSource = "common-practice the record's mass, by wheel diameter to the power 2.5";
 
 /** A part of the fan whose mass the wheel's record gives. */
 export function fanPiece(
