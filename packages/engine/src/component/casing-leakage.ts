@@ -1,5 +1,5 @@
 import { pascalsPerInchOfWater } from "#quantity/inch-pound";
-import { casingLeakageClasses } from "#standard/casing-class";
+import { casingLeakageClasses, casingLeakageTests } from "#standard/casing-class";
 
 /** m³/s per m² in one cfm per 100 ft². */
 const fluxUnit = 0.000_471_947_45 / 9.290_304;
@@ -43,6 +43,6 @@ export function classFromLeakageFlux(flux: number, pressure: number): number {
  * @source en-1886 classes at 400 Pa suction
  */
 export function europeanClass(leakageClass: number): string {
-  const flux = leakageFluxFromClass(leakageClass, 400);
+  const flux = leakageFluxFromClass(leakageClass, casingLeakageTests.suction);
   return casingLeakageClasses.rows.find((row) => flux <= row.atSuction * (1 + 1e-9))?.name ?? "none";
 }

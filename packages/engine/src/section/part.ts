@@ -51,6 +51,13 @@ export interface Blank {
   readonly count: number;
 }
 
+/** Blanks of one sheet. */
+export interface SheetCut {
+  readonly metal: SheetMetal;
+  readonly gauge: SheetGaugeName;
+  readonly blanks: readonly Blank[];
+}
+
 /** A part of a section in the section's own millimetres: x from its entry plane, y from the right wall, z from the floor. */
 export interface SectionPart {
   /** Told apart among the parts of its parent. */
@@ -71,7 +78,8 @@ export interface SectionPart {
   readonly shares?: boolean;
   /** Pieces alike in the box. */
   readonly count?: number;
-  readonly sheet?: { readonly metal: SheetMetal; readonly gauge: SheetGaugeName; readonly blanks: readonly Blank[] };
+  /** What is cut for it. */
+  readonly sheets?: readonly SheetCut[];
   /** What it is ordered by: the catalogue record, or a family and a size. */
   readonly bought?: string;
   readonly children?: readonly SectionPart[];
@@ -84,10 +92,12 @@ export type WallFace = "entry" | "exit" | "right" | "left" | "top" | "bottom";
 export interface WallPart {
   readonly key: string;
   readonly name: string;
-  readonly kind: "door" | "hatch" | "collar" | "louver";
+  readonly kind: "door" | "hatch" | "collar";
   readonly face: WallFace;
   /** In the section's own millimetres; flat in the direction across the wall. */
   readonly box: PartBox;
+  /** What air passes an opening; undefined for doors and hatches. */
+  readonly air?: "outside" | "return" | "supply";
   readonly opens?: "outward" | "inward";
   readonly window?: boolean;
 }
@@ -137,7 +147,7 @@ export function sheetPart(
     box,
     mass: area * sheetMass(metal, gauge),
     massSource: `manufacturers-standard-gauge ${gauge} ga, blanks`,
-    sheet: { metal, gauge, blanks },
+    sheets: [{ metal, gauge, blanks }],
     ...extras,
   };
 }

@@ -50,5 +50,3 @@ export type SheetMetal = (typeof sheetMetals)[number];
 
 /** Fillings of double-wall panels. */
 export const panelCores = ["polyurethane foam", "mineral wool"] as const satisfies readonly MaterialName[];
-/** One of them. */
-export type PanelCore = (typeof panelCores)[number];

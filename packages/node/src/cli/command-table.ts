@@ -19,6 +19,7 @@ export type CommandName =
   | "sound"
   | "import-fan"
   | "dampers"
+  | "weigh"
   | "air"
   | "coil"
   | "fit-surface"
@@ -57,6 +58,7 @@ export const schemaNames = [
   "fan",
   "sound",
   "dampers",
+  "weigh",
   "air",
   "coil",
   "coil-alternatives",
@@ -141,6 +143,23 @@ export const commands: readonly CommandLine[] = [
     examples: [
       { line: "dampers examples/marine-biology-wing.yaml", meaning: "angles to lock the blades at" },
       { line: "dampers job.yaml --condition winter-1 --units si", meaning: "in winter with filters at change-out" },
+    ],
+  },
+  {
+    name: "weigh",
+    meaning: "the unit of a job in millimetres and kilograms, and what its structure feels",
+    details:
+      "Prints masses by section (dry, and with the water and dust that it carries when it runs), the centre of gravity, the pieces in which it ships within the limits of the duty, loads of lifting lugs, slings and corners, bending of the base rail, traps with the rail that they need, deflection of panels at the worst wall pressure and at shut-off, loads of springs, heat through the walls and where they would sweat, and leakage in the forms that owners use. Every condition is solved for it. Lifting is for qualified riggers under local codes; the figures are theirs to check.",
+    operands: [job],
+    options: [
+      { flags: "--parts", meaning: "list every part with material, place, size and mass" },
+      units,
+      json("weigh"),
+      catalogue,
+    ],
+    examples: [
+      { line: "weigh examples/large-vivarium.yaml", meaning: "masses, pieces, lifting, traps" },
+      { line: "weigh job.yaml --parts --json", meaning: "the whole tree of parts, for another program" },
     ],
   },
   {

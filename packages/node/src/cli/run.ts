@@ -15,6 +15,7 @@ import { schemaCommand } from "./schema/schema-command.ts";
 import { serveCommand } from "./serve-command.ts";
 import type { Streams } from "./session.ts";
 import { soundCommand } from "./sound/sound-command.ts";
+import { weighCommand } from "./weigh/weigh-command.ts";
 
 const actions: Actions = {
   rate: rateCommand,
@@ -22,6 +23,7 @@ const actions: Actions = {
   sound: soundCommand,
   "import-fan": importFanCommand,
   dampers: dampersCommand,
+  weigh: weighCommand,
   air: airCommand,
   coil: coilCommand,
   "fit-surface": fitSurfaceCommand,

@@ -13,12 +13,19 @@ export function dischargePlenumParts(design: DischargePlenumDesign, frame: Frame
     const name = "supply outlet";
     if (direction === "horizontal") {
       const z = (frame.height - outletHeight) / 2;
-      return { key, name, kind: "collar", face: "exit", box: boxOf(length, y, z, 0, outletWidth, outletHeight) };
+      return {
+        key,
+        name,
+        kind: "collar",
+        air: "supply",
+        face: "exit",
+        box: boxOf(length, y, z, 0, outletWidth, outletHeight),
+      };
     }
     const face = direction === "up" ? "top" : "bottom";
     const z = direction === "up" ? frame.height : 0;
     const x = (length - outletHeight) / 2;
-    return { key, name, kind: "collar", face, box: boxOf(x, y, z, outletHeight, outletWidth, 0) };
+    return { key, name, kind: "collar", air: "supply", face, box: boxOf(x, y, z, outletHeight, outletWidth, 0) };
   });
   const door = serviceDoor(frame, 0, length);
   return {

@@ -36,6 +36,7 @@ function outletCollar(design: FanDesign, frame: Frame): SectionParts["walls"] {
         key,
         name: "fan outlet",
         kind: "collar",
+        air: "supply",
         face: "exit",
         box: boxOf(design.length, y, z, 0, width, height),
       };
@@ -44,6 +45,6 @@ function outletCollar(design: FanDesign, frame: Frame): SectionParts["walls"] {
     // Turned by a right angle, the outlet stands before the shaft (up) or behind it (down).
     const x = design.shaftPlace + (isUp ? -scroll.top : scroll.outletBottom) * diameter;
     const box = boxOf(x, y, isUp ? frame.height : 0, height, width, 0);
-    return { key, name: "fan outlet", kind: "collar", face: isUp ? "top" : "bottom", box };
+    return { key, name: "fan outlet", kind: "collar", air: "supply", face: isUp ? "top" : "bottom", box };
   });
 }

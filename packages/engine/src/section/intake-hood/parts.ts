@@ -37,6 +37,6 @@ export function intakeHoodParts(design: IntakeHoodDesign, frame: Frame): Section
   const throat = boxOf(0, y, bottom, 0, width, throatHeight);
   return {
     inside,
-    walls: [{ key: "throat", name: "throat of the hood", kind: "collar", face: "entry", box: throat }],
+    walls: [{ key: "throat", name: "throat of the hood", kind: "collar", air: "outside", face: "entry", box: throat }],
   };
 }

@@ -44,7 +44,7 @@ function returnParts(
   const x = returnStart(design);
   const named = (place: Parameters<typeof damperAssembly>[3], face: WallPart["face"], box: WallPart["box"]) => ({
     damper: damperAssembly("return damper", "return-air damper", part, place, control),
-    opening: { key: "return opening", name: "return-air opening", kind: "collar", face, box } as const,
+    opening: { key: "return opening", name: "return-air opening", kind: "collar", air: "return", face, box } as const,
   });
   if (opening.place === "side") {
     // Opposite the doors.

@@ -8,6 +8,7 @@ import { fanSchema } from "../fan/fan-schema.ts";
 import { rateSchema } from "../rate/rate-schema.ts";
 import { readSchema } from "../read/read-schema.ts";
 import { soundSchema } from "../sound/sound-schema.ts";
+import { weighSchema } from "../weigh/weigh-schema.ts";
 
 /** Name of a published schema. */
 export type SchemaName = (typeof schemaNames)[number];
@@ -19,6 +20,7 @@ export const schemas: Readonly<Record<SchemaName, () => object>> = {
   fan: fanSchema,
   sound: soundSchema,
   dampers: dampersSchema,
+  weigh: weighSchema,
   air: airSchema,
   coil: coilSchema,
   "coil-alternatives": alternativesSchema,

@@ -1,0 +1,101 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { casing, randomSections, unitOrNothing } from "#unit/random-unit.test-data";
+import type { Unit } from "#unit/unit";
+import { sampleTask } from "./arrange.test-data.ts";
+import { type Arrangement, arrangeUnit, sectionMass } from "./arrange.ts";
+import { massOf } from "./mass.ts";
+import { type Part, visitLeaves, visitParts } from "./part.ts";
+
+/** mm by which rounding may make boxes that touch overlap. */
+const touch = 1e-6;
+
+function overlap(one: Part, other: Part): boolean {
+  return (["x", "y", "z"] as const).every(
+    (axis) =>
+      Math.min(one.place[axis] + one.size[axis], other.place[axis] + other.size[axis]) -
+        Math.max(one.place[axis], other.place[axis]) >
+      touch,
+  );
+}
+
+/** Leaves of two parts whose boxes overlap: an assembly's own box may reach over a neighbour that stands in its recess. */
+function collisions(one: Part, other: Part): string[] {
+  if (!overlap(one, other)) return [];
+  if (one.children.length > 0) return one.children.flatMap((child) => collisions(child, other));
+  if (other.children.length > 0) return other.children.flatMap((child) => collisions(one, child));
+  return [`${one.key} and ${other.key}`];
+}
+
+/** Pairs of parts below siblings that overlap, but for siblings told to share their space. */
+function overlaps(part: Part): string[] {
+  const own = part.children.filter((child) => !child.shares);
+  const found = own.flatMap((one, index) => own.slice(index + 1).flatMap((other) => collisions(one, other)));
+  return [...found, ...part.children.flatMap(overlaps)];
+}
+
+function arranged(unit: Unit): Arrangement {
+  return arrangeUnit(unit, sampleTask);
+}
+
+const randomUnits = randomSections
+  .map((sections) => unitOrNothing(casing, sections))
+  .filter((unit) => unit !== undefined);
+
+describe("arrangement of random units", () => {
+  it("keeps parts of one parent apart, and every part in the box of its parent", () => {
+    fc.assert(
+      fc.property(randomUnits, (unit) => {
+        const { whole } = arranged(unit);
+        // Base, casing, frame and roof stand around the sections: only what is inside each of them is compared.
+        expect(whole.children.flatMap(overlaps)).toEqual([]);
+        visitParts(whole, (part) => {
+          for (const child of part.children) {
+            for (const axis of ["x", "y", "z"] as const) {
+              expect(child.place[axis], child.key).toBeGreaterThanOrEqual(part.place[axis] - touch);
+              const end = part.place[axis] + part.size[axis];
+              expect(child.place[axis] + child.size[axis], child.key).toBeLessThanOrEqual(end + touch);
+            }
+          }
+        });
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("adds up: leaves, sections and pieces weigh what the whole weighs, to 1e-9", () => {
+    fc.assert(
+      fc.property(randomUnits, (unit) => {
+        const arrangement = arranged(unit);
+        const { whole } = arrangement;
+        let [dry, carried, unassigned] = [0, 0, 0];
+        visitLeaves(whole, (leaf) => {
+          dry += leaf.mass;
+          carried += leaf.carried;
+          if (leaf.section === undefined) unassigned += leaf.mass;
+          expect(leaf.mass, leaf.key).toBeGreaterThanOrEqual(0);
+          expect(Number.isFinite(leaf.mass), leaf.key).toBe(true);
+          for (const axis of ["x", "y", "z"] as const) expect(leaf.size[axis], leaf.key).toBeGreaterThanOrEqual(0);
+          expect(leaf.massSource, leaf.key).not.toBe("");
+        });
+        expect(Math.abs(dry / whole.mass - 1)).toBeLessThan(1e-9);
+        expect(Math.abs(carried - whole.carried)).toBeLessThan(1e-9 * whole.mass);
+        const bySection = unit.sections.reduce((sum, { name }) => sum + sectionMass(arrangement, name, "dry"), 0);
+        expect(Math.abs((bySection + unassigned) / whole.mass - 1)).toBeLessThan(1e-9);
+        expect(massOf(whole, "operating").mass).toBeGreaterThanOrEqual(whole.mass * (1 - 1e-12));
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("gives every part a key of its own", () => {
+    fc.assert(
+      fc.property(randomUnits, (unit) => {
+        const keys: string[] = [];
+        visitParts(arranged(unit).whole, (part) => keys.push(part.key));
+        expect(new Set(keys).size).toBe(keys.length);
+      }),
+      { numRuns: 20 },
+    );
+  });
+});

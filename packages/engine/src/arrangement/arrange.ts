@@ -1,0 +1,98 @@
+import { inBothUnits } from "#section/both-units";
+import type { Unit } from "#unit/unit";
+import { baseParts, type Lug, lugParts } from "./base-parts.ts";
+import { casingPanels } from "./casing-panels.ts";
+import { frameParts } from "./frame-parts.ts";
+import { massIn } from "./mass.ts";
+import type { ArrangementNotice, CorrosionClass } from "./notice.ts";
+import { panelBuild } from "./panel-build.ts";
+import { type Part, type Point, partGroup, visitLeaves } from "./part.ts";
+import { partMaterialNotices } from "./part-notice.ts";
+import { hasRoof, type Placement, roofParts, roofRise } from "./roof-parts.ts";
+import { type PlacedSection, placeSection } from "./section-place.ts";
+import { lugPlaces, type ShippingLimits, type Split, splitUnit } from "./split.ts";
+
+/** What an arrangement depends on besides the unit. */
+export interface ArrangementTask {
+  readonly placement: Placement;
+  readonly limits: ShippingLimits;
+  readonly corrosionClass: CorrosionClass;
+}
+
+/** The unit in millimetres. */
+export interface Arrangement {
+  /** The whole machine; its children are base, casing, frame, weather roof, and the sections by their names. */
+  readonly whole: Part;
+  readonly sections: readonly PlacedSection[];
+  readonly splits: readonly Split[];
+  readonly lugs: readonly Lug[];
+  /** mm: outside of it, rail, roof and hood included, lugs left out. */
+  readonly size: Point;
+  /** mm across and up of each piece. */
+  readonly outside: { readonly width: number; readonly height: number };
+  readonly notices: readonly ArrangementNotice[];
+}
+
+/** Arranges the unit: every part with its place, size, mass and material, and where it comes apart. */
+export function arrangeUnit(unit: Unit, task: ArrangementTask): Arrangement {
+  const wall = panelBuild(unit.casing, "wall");
+  const sections = unit.sections.map((section) => placeSection(unit, section, wall));
+  const casing = casingPanels(unit, sections);
+  const outside = outsideSize(unit, task.placement);
+  const { splits, notices } = splitUnit(unit, sections, casing, task.limits, outside);
+  const lugs = splits.flatMap((split) => lugPlaces(unit, split));
+  const groups = [
+    baseParts(unit),
+    casing,
+    frameParts(
+      unit,
+      splits.slice(1).map((split) => split.from),
+    ),
+    roofParts(unit, task.placement),
+  ].filter((part) => part !== undefined);
+  const parts = [...groups, ...sections.map(({ part }) => part)];
+  const hung = lugParts(unit, lugs);
+  const { size } = partGroup("unit", "unit", undefined, parts);
+  const whole = partGroup("unit", "unit", undefined, hung === undefined ? parts : [...parts, hung]);
+  return {
+    whole,
+    sections,
+    splits,
+    lugs,
+    size,
+    outside,
+    notices: [...notices, ...siteNotices(size, task.limits), ...partMaterialNotices(whole, task.corrosionClass)],
+  };
+}
+
+/** mm across and up, of a piece: walls, rail, roof. */
+function outsideSize(unit: Unit, placement: Placement): { readonly width: number; readonly height: number } {
+  const { panelThickness, railHeight, roofOverhang } = unit.casing;
+  const roof = hasRoof(unit, placement);
+  return {
+    width: 1000 * (unit.frame.width + 2 * panelThickness + (roof ? 2 * roofOverhang : 0)),
+    height: 1000 * (unit.frame.height + 2 * panelThickness + railHeight) + (roof ? roofRise(unit) : 0),
+  };
+}
+
+function siteNotices(size: Point, limits: ShippingLimits): readonly ArrangementNotice[] {
+  const checks = [
+    { name: "longer", size: size.x, limit: limits.length },
+    { name: "wider", size: size.y, limit: limits.width },
+    { name: "higher", size: size.z, limit: limits.height },
+  ];
+  return checks.flatMap(({ name, size: long, limit }) => {
+    if (limit === undefined || long <= 1000 * limit + 0.5) return [];
+    const what = `the unit is ${name} than the site takes: ${inBothUnits(long / 1000, "length")}, at most ${inBothUnits(limit, "length")}`;
+    return [{ part: "unit", at: undefined, what, weight: "caution" as const }];
+  });
+}
+
+/** kg of one section: its own parts, and the panels of the casing around it. */
+export function sectionMass(arrangement: Arrangement, name: string, state: "dry" | "operating"): number {
+  let mass = 0;
+  visitLeaves(arrangement.whole, (leaf) => {
+    if (leaf.section === name) mass += massIn(leaf, state);
+  });
+  return mass;
+}

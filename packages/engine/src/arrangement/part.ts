@@ -1,0 +1,111 @@
+import type { PartKind, SectionPart } from "#section/part";
+import type { MaterialName } from "#standard/material";
+
+/** Millimetres along the airflow, from the right wall to the left, and up; floor and entry plane of the clear cabinet at 0. */
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+}
+
+/** A part of the machine: a leaf with its own mass, or an assembly with the sum of its children. */
+export interface Part {
+  /** Path from the unit down, stable over edits: `cooling coil/coil 1/core/fins`. */
+  readonly key: string;
+  readonly name: string;
+  readonly kind: PartKind;
+  /** Name of the section it belongs to; undefined for what belongs to the whole unit. */
+  readonly section: string | undefined;
+  readonly material: MaterialName | undefined;
+  /** Corner nearest the origin, and size, of the box around it. */
+  readonly place: Point;
+  readonly size: Point;
+  /** kg, dry, of all of it. */
+  readonly mass: number;
+  /** kg that it carries when the unit runs: water, dust. */
+  readonly carried: number;
+  readonly massSource: string;
+  /** Water stands on it or runs over it. */
+  readonly wet: boolean;
+  /** It lies in the same space as its neighbours: fins on tubes, a wheel in its housing. */
+  readonly shares: boolean;
+  readonly count: number;
+  readonly sheets: NonNullable<SectionPart["sheets"]>;
+  readonly bought: string | undefined;
+  readonly children: readonly Part[];
+}
+
+/** A part of a section moved to its place in the unit. */
+export function placedPart(part: SectionPart, parentKey: string, section: string | undefined, shift: Point): Part {
+  const key = `${parentKey}/${part.key}`;
+  const children = (part.children ?? []).map((child) => placedPart(child, key, section, shift));
+  const { box } = part;
+  return {
+    key,
+    name: part.name,
+    kind: part.kind,
+    section,
+    material: part.material,
+    place: { x: box.x + shift.x, y: box.y + shift.y, z: box.z + shift.z },
+    size: { x: box.length, y: box.width, z: box.height },
+    mass: part.mass + sumOf(children, (child) => child.mass),
+    carried: (part.carried ?? 0) + sumOf(children, (child) => child.carried),
+    massSource: part.massSource,
+    wet: part.wet === true || children.some((child) => child.wet),
+    shares: part.shares === true,
+    count: part.count ?? 1,
+    sheets: part.sheets ?? [],
+    bought: part.bought,
+    children,
+  };
+}
+
+/** Parts that belong together: box around them, sum of their masses. */
+export function partGroup(key: string, name: string, section: string | undefined, children: readonly Part[]): Part {
+  const low = { x: least(children, "x"), y: least(children, "y"), z: least(children, "z") };
+  return {
+    key,
+    name,
+    kind: "assembly",
+    section,
+    material: undefined,
+    place: low,
+    size: { x: most(children, "x") - low.x, y: most(children, "y") - low.y, z: most(children, "z") - low.z },
+    mass: sumOf(children, (child) => child.mass),
+    carried: sumOf(children, (child) => child.carried),
+    massSource: "definition sum of its parts",
+    wet: children.some((child) => child.wet),
+    shares: false,
+    count: 1,
+    sheets: [],
+    bought: undefined,
+    children,
+  };
+}
+
+function least(parts: readonly Part[], axis: keyof Point): number {
+  return parts.length === 0 ? 0 : Math.min(...parts.map((part) => part.place[axis]));
+}
+
+function most(parts: readonly Part[], axis: keyof Point): number {
+  return parts.length === 0 ? 0 : Math.max(...parts.map((part) => part.place[axis] + part.size[axis]));
+}
+
+/** The sum of a figure over things. */
+export function sumOf<Thing>(things: readonly Thing[], figure: (thing: Thing) => number): number {
+  let sum = 0;
+  for (const thing of things) sum += figure(thing);
+  return sum;
+}
+
+/** Calls `visit` for every part that has no children. */
+export function visitLeaves(part: Part, visit: (leaf: Part) => void): void {
+  if (part.children.length === 0) visit(part);
+  else for (const child of part.children) visitLeaves(child, visit);
+}
+
+/** Calls `visit` for a part and everything below it. */
+export function visitParts(part: Part, visit: (part: Part) => void): void {
+  visit(part);
+  for (const child of part.children) visitParts(child, visit);
+}

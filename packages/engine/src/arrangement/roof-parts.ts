@@ -1,0 +1,71 @@
+import { sheetMass } from "#component/sheet-metal";
+import { blank, type SectionPart } from "#section/part";
+import type { Unit } from "#unit/unit";
+import { type Part, partGroup, placedPart } from "./part.ts";
+
+const origin = { x: 0, y: 0, z: 0 };
+/** mm between ceiling panel and the low edge of the roof. */
+const roofGap = 35;
+/** Seams, drip edges and the purlins under the sheet, over its area; common practice. */
+const seamsAndPurlins = 0.45;
+
+/** Where a unit stands, as far as its roof asks. */
+export type Placement = "roof" | "ground" | "indoor";
+
+/** True when the unit has a weather roof. */
+export function hasRoof(unit: Unit, placement: Placement): boolean {
+  return unit.casing.roof === "weather roof" || (unit.casing.roof === "as placed" && placement !== "indoor");
+}
+
+/** mm from the ceiling panel's top to the roof's highest point. */
+export function roofRise(unit: Unit): number {
+  const across = 1000 * (unit.frame.width + 2 * unit.casing.panelThickness + 2 * unit.casing.roofOverhang);
+  return roofGap + across * unit.casing.roofSlope + 40;
+}
+
+/** The weather roof over the cabinet: seamed sheet on purlins, falling away from the doors. */
+export function roofParts(unit: Unit, placement: Placement): Part | undefined {
+  if (!hasRoof(unit, placement)) return undefined;
+  const { panelThickness, roofOverhang, roofSlope, outerMetal } = unit.casing;
+  const beyond = panelThickness + roofOverhang;
+  const length = unit.length + 2 * beyond;
+  const width = unit.frame.width + 2 * beyond;
+  const sloped = width * Math.hypot(1, roofSlope);
+  const box = {
+    x: -1000 * beyond,
+    y: -1000 * beyond,
+    z: 1000 * (unit.frame.height + panelThickness),
+    length: 1000 * length,
+    width: 1000 * width,
+    height: roofRise(unit),
+  };
+  const perArea = sheetMass(outerMetal, "18");
+  const common = { kind: "roof", material: outerMetal, box, shares: true, wet: true } as const;
+  const sheet: SectionPart = {
+    ...common,
+    key: "sheet",
+    name: "roof sheet",
+    mass: length * sloped * perArea,
+    massSource: "manufacturers-standard-gauge 18 ga by area",
+    sheets: [
+      {
+        metal: outerMetal,
+        gauge: "18",
+        blanks: [blank(sloped, length / Math.ceil(length / 1.2) + 0.08, Math.ceil(length / 1.2))],
+      },
+    ],
+  };
+  const rest: SectionPart = {
+    ...common,
+    key: "purlins",
+    name: "seams, drip edges and purlins",
+    mass: seamsAndPurlins * length * sloped * perArea,
+    massSource: "from-memory share of the sheet, as common in the trade",
+  };
+  return partGroup(
+    "roof",
+    "weather roof",
+    undefined,
+    [sheet, rest].map((part) => placedPart(part, "roof", undefined, origin)),
+  );
+}

@@ -1,0 +1,93 @@
+import type { SectionPart, WallPart } from "#section/part";
+import { partMasses } from "#standard/part-mass";
+import type { Unit, UnitSection } from "#unit/unit";
+import { type PanelBuild, panelMass } from "./panel-build.ts";
+import { type Part, type Point, partGroup, placedPart } from "./part.ts";
+
+/** A section's parts in the unit, and the openings that they ask of the walls. */
+export interface PlacedSection {
+  readonly section: UnitSection;
+  readonly part: Part;
+  readonly openings: readonly PlacedOpening[];
+}
+
+/** A door, hatch or opening in its wall, unit millimetres. */
+export interface PlacedOpening {
+  readonly wall: WallPart;
+  /** m² of the wall that gives way to it. */
+  readonly area: number;
+  /** mm along the airflow. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Asks a section for its parts and puts them into place. */
+export function placeSection(unit: Unit, section: UnitSection, build: PanelBuild): PlacedSection {
+  const { behaviour, design, layout, start, name } = section;
+  const { inside, walls } = behaviour.parts?.(design, unit.frame) ?? { inside: [], walls: [] };
+  const panel = 1000 * unit.casing.panelThickness;
+  const entry = 1000 * start;
+  const shift: Point = { x: layout.outside > 0 ? entry - 1000 * layout.outside - panel : entry, y: 0, z: 0 };
+  // Openings of the wall behind a hood are told from the cabinet's entry plane.
+  const wallShift: Point = { x: entry, y: 0, z: 0 };
+  const parts = [
+    ...inside.map((part) => placedPart(part, name, name, shift)),
+    ...walls.map((wall) => placedPart(wallPart(wall, build), name, name, wallShift)),
+  ];
+  const openings = walls.map((wall): PlacedOpening => {
+    const { length, width, height } = wall.box;
+    const sides = [length, width, height].filter((side) => side > 0);
+    const area = sides.length < 2 ? 0 : sides.reduce((product, side) => product * side, 1) / 1e6;
+    return { wall, area, from: wall.box.x + entry, to: wall.box.x + length + entry };
+  });
+  return { section, part: partGroup(name, name, name, parts), openings };
+}
+
+/** m: sheet of an opening's frame or a collar, unrolled; both sides of the wall. */
+const collarUnrolled = 0.18;
+
+/** A door, hatch or collar with the wall's thickness and build. */
+function wallPart(wall: WallPart, build: PanelBuild): SectionPart {
+  const box = throughWall(wall, 1000 * build.thickness);
+  const [long = 0, wide = 0] = [wall.box.length, wall.box.width, wall.box.height]
+    .sort((a, b) => b - a)
+    .map((side) => side / 1000);
+  const edge = 2 * (long + wide) * collarUnrolled * build.inner.mass;
+  if (wall.kind === "collar") return leafOf(wall, "collar", box, edge, build);
+  const window = wall.window === true ? 0.2 * 0.25 : 0;
+  const hardware = wall.kind === "door" ? partMasses.doorHardware : partMasses.hatchHardware;
+  const mass = panelMass(build, long, wide, window) + edge + hardware + window * partMasses.window;
+  return leafOf(wall, "door", box, mass, build);
+}
+
+function leafOf(wall: WallPart, kind: "door" | "collar", box: SectionPart["box"], mass: number, build: PanelBuild) {
+  const bought = kind === "door" ? { bought: `hinges, latches and gasket of a ${wall.kind}` } : {};
+  return {
+    key: wall.key,
+    name: wall.name,
+    kind,
+    material: build.inner.metal,
+    box,
+    mass,
+    massSource: "manufacturers-standard-gauge skins, core and frame by area; hardware from-memory",
+    ...bought,
+  } satisfies SectionPart;
+}
+
+/** Gives a flat opening the thickness of the wall, outwards from the clear cabinet. */
+function throughWall({ face, box }: WallPart, thickness: number): SectionPart["box"] {
+  switch (face) {
+    case "entry":
+      return { ...box, x: box.x - thickness, length: thickness };
+    case "exit":
+      return { ...box, length: thickness };
+    case "right":
+      return { ...box, y: -thickness, width: thickness };
+    case "left":
+      return { ...box, width: thickness };
+    case "top":
+      return { ...box, height: thickness };
+    case "bottom":
+      return { ...box, z: -thickness, height: thickness };
+  }
+}

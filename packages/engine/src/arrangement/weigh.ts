@@ -1,0 +1,92 @@
+import type { Condition } from "#duty/condition";
+import type { Duty } from "#duty/duty";
+import type { Unit } from "#unit/unit";
+import { type Arrangement, type ArrangementTask, arrangeUnit, sectionMass } from "./arrange.ts";
+import { type CasingLeakage, casingLeakage } from "./casing-leakage.ts";
+import { cornerLoads, type LugLoad, looseMass, type Piece, piecesOf } from "./lifting.ts";
+import { type MassPoint, massOf } from "./mass.ts";
+import { type PanelLoad, panelLoads } from "./panel-load.ts";
+import { type RailLoad, railLoad } from "./rail-load.ts";
+import { type Running, runUnit } from "./running.ts";
+import { type FanSprings, springsOf } from "./spring-load.ts";
+import { type Transmission, transmissionOf } from "./transmission.ts";
+import { type SectionTrap, trapsOf } from "./trap.ts";
+
+/** Masses of one section, kg. */
+export interface SectionMass {
+  readonly section: string;
+  /** Its own parts, and the panels of the casing around it. */
+  readonly parts: number;
+  readonly casing: number;
+  readonly dry: number;
+  readonly carried: number;
+  readonly operating: number;
+}
+
+/** The unit weighed: masses, loads, and what its structure feels. */
+export interface Weighing {
+  readonly arrangement: Arrangement;
+  readonly running: Running;
+  readonly sections: readonly SectionMass[];
+  /** kg of base, frame and weather roof, which belong to no section. */
+  readonly rest: readonly { readonly name: string; readonly mass: number }[];
+  readonly dry: MassPoint;
+  readonly operating: MassPoint;
+  /** kg of hoods and the like that are shipped loose. */
+  readonly loose: number;
+  readonly pieces: readonly Piece[];
+  readonly corners: readonly LugLoad[];
+  readonly rail: RailLoad | undefined;
+  readonly traps: readonly SectionTrap[];
+  readonly panels: readonly PanelLoad[];
+  readonly springs: readonly FanSprings[];
+  readonly transmission: Transmission;
+  readonly leakage: CasingLeakage;
+}
+
+/** The arrangement's share of a duty. */
+export function arrangementTask(duty: Duty): ArrangementTask {
+  return { placement: duty.site.placement, corrosionClass: duty.site.corrosionClass, limits: duty.limits };
+}
+
+/** Arranges and weighs the unit of a duty, and solves it at every condition for what walls, traps and springs feel. */
+export function weighUnit(unit: Unit, duty: Duty, conditions: readonly Condition[]): Weighing {
+  const arrangement = arrangeUnit(unit, arrangementTask(duty));
+  const running = runUnit(unit, conditions);
+  const operating = massOf(arrangement.whole, "operating");
+  const pieces = piecesOf(unit, arrangement);
+  return {
+    arrangement,
+    running,
+    sections: sectionMasses(arrangement),
+    rest: arrangement.whole.children
+      .filter((part) => ["base", "frame", "roof", "lugs"].includes(part.key))
+      .map(({ name, mass }) => ({ name, mass })),
+    dry: massOf(arrangement.whole, "dry"),
+    operating,
+    loose: looseMass(arrangement),
+    pieces,
+    corners: cornerLoads(unit, operating),
+    rail: railLoad(unit, arrangement, pieces, operating),
+    traps: trapsOf(unit, arrangement.sections, running),
+    panels: panelLoads(unit, running),
+    springs: springsOf(unit, arrangement, running),
+    transmission: transmissionOf(unit, running),
+    leakage: casingLeakage(unit, running),
+  };
+}
+
+function sectionMasses(arrangement: Arrangement): readonly SectionMass[] {
+  return arrangement.sections.map(({ section, part }) => {
+    const dry = sectionMass(arrangement, section.name, "dry");
+    const operating = sectionMass(arrangement, section.name, "operating");
+    return {
+      section: section.name,
+      parts: part.mass,
+      casing: dry - part.mass,
+      dry,
+      carried: operating - dry,
+      operating,
+    };
+  });
+}

@@ -1,0 +1,31 @@
+import { join } from "node:path";
+import { arrangeUnit } from "@oncethrough/engine/arrangement/arrange";
+import { massOf } from "@oncethrough/engine/arrangement/mass";
+import { arrangementTask, weighUnit } from "@oncethrough/engine/arrangement/weigh";
+import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import { readJob } from "@oncethrough/engine/job/read-job";
+import { readTextFile } from "../src/files/read-text.ts";
+import { readCatalogueFolder, shippedFolders } from "../src/files/shipped.ts";
+
+const catalogue = readCatalogue(await readCatalogueFolder(shippedFolders.catalogue));
+
+async function tasksOf(name: string) {
+  const { job } = readJob(await readTextFile(join(shippedFolders.examples, `${name}.yaml`)), catalogue);
+  if (job === undefined) throw new Error(`the example ${name} has errors`);
+  const { unit, duty, conditions } = job;
+  const task = arrangementTask(duty);
+  return [
+    { name: `${name}: arranged`, run: () => void arrangeUnit(unit, task) },
+    {
+      name: `${name}: arranged, masses and centre`,
+      run: () => void massOf(arrangeUnit(unit, task).whole, "operating"),
+    },
+    { name: `${name}: weighed at every condition`, run: () => void weighUnit(unit, duty, conditions) },
+  ];
+}
+
+/** The unit in millimetres and kilograms: what follows every edit. The vivarium is the largest example. */
+export const suite = {
+  title: "arrangement",
+  tasks: (await Promise.all(["large-vivarium", "marine-biology-wing"].map(tasksOf))).flat(),
+};
