@@ -147,7 +147,7 @@ export const commands: readonly CommandLine[] = [
   },
   {
     name: "weigh",
-    meaning: "the unit of a job in millimetres and kilograms, and what its structure feels",
+    meaning: "masses, shipping, lifting, traps, panels and springs of a job",
     details:
       "Prints masses by section (dry, and with the water and dust that it carries when it runs), the centre of gravity, the pieces in which it ships within the limits of the duty, loads of lifting lugs, slings and corners, bending of the base rail, traps with the rail that they need, deflection of panels at the worst wall pressure and at shut-off, loads of springs, heat through the walls and where they would sweat, and leakage in the forms that owners use. Every condition is solved for it. Lifting is for qualified riggers under local codes; the figures are theirs to check.",
     operands: [job],
