@@ -50,6 +50,12 @@ describe("casing panel", () => {
       expect(panelTransmittance(t_mm / 1000, 0.037, 0.05, 0.04)).toBeCloseTo(U, 4);
   });
 
+  it("with an edge of 4 m around 1 m² passes what the worked example says", () => {
+    const [, , framed] = cases.U_value.examples as [unknown, unknown, { U_eff: number }];
+    // 4 m of edge at 0.10 W/mK on one square metre.
+    expect(panelTransmittance(0.05, 0.037, 0.05, 0.04) + 4 * 0.1).toBeCloseTo(framed.U_eff, 4);
+  });
+
   it("sweats where the worked example says", () => {
     const { example, max_U_local_for_no_condensation: most } = cases.condensation;
     const face = faceTemperature(example.T_out, example.T_in, example.U_local, example.h_o);
