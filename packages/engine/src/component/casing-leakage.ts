@@ -1,8 +1,8 @@
-import { pascalsPerInchOfWater } from "#quantity/inch-pound";
+import { cubicMetresPerSecondPerCfm, pascalsPerInchOfWater } from "#quantity/inch-pound";
 import { casingLeakageClasses, casingLeakageTests } from "#standard/casing-class";
 
 /** m³/s per m² in one cfm per 100 ft². */
-const fluxUnit = 0.000_471_947_45 / 9.290_304;
+const fluxUnit = cubicMetresPerSecondPerCfm / 9.290_304;
 const crackExponent = 0.65;
 
 /**

@@ -1,8 +1,8 @@
 import type { Damper } from "#component/damper";
 import { lossFromCurve } from "#component/damper";
 import { component, quantity, type ValuesOf } from "#form/field";
-import { inBothUnits } from "./both-units.ts";
-import { type Frame, SectionProblem } from "./contract.ts";
+import type { Frame } from "./contract.ts";
+import { requireFit } from "./fit.ts";
 import type { Pencil } from "./pencil.ts";
 import { drawAirfoilBlade } from "./pencil-shape.ts";
 
@@ -42,24 +42,11 @@ export function prepareDamper(
   clearWidth: number,
   clearHeight: number,
 ): DamperPart {
-  const slack = 1e-6;
   const under = field === "" ? "" : `${field}.`;
-  if (values.width > clearWidth + slack) {
-    throw new SectionProblem(`${under}width`, "the damper is wider than the opening it stands in", inches(clearWidth));
-  }
-  if (values.height > clearHeight + slack) {
-    throw new SectionProblem(
-      `${under}height`,
-      "the damper is higher than the opening it stands in",
-      inches(clearHeight),
-    );
-  }
+  requireFit(`${under}width`, "the damper is wider than the opening it stands in", values.width, clearWidth);
+  requireFit(`${under}height`, "the damper is higher than the opening it stands in", values.height, clearHeight);
   const blades = Math.max(1, Math.round(values.height / values.damper.bladeWidth));
   return { ...values, area: values.width * values.height, blades };
-}
-
-function inches(length: number): string {
-  return `at most ${(length / 0.0254).toFixed(1)} in (${inBothUnits(length, "length")})`;
 }
 
 /** Loss of a damper's blades at an angle, on the velocity in its face. */

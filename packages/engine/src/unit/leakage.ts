@@ -4,24 +4,6 @@ import type { Air } from "#section/air";
 import { settleState } from "#section/settle-state";
 import { actualAirflow, airDensity, enthalpyFlow, settleStaticPressure } from "#section/station";
 
-/** m² of casing behind a leakage class figure: 100 ft². */
-const classArea = 9.290304;
-/** m³/s in one cfm. */
-const cubicFootPerMinute = 0.00047194745;
-/** Pa in one inch of water, 4 °C conventional. */
-const inchOfWater = 249.08891;
-/** Flow through cracks follows this power of pressure. */
-const crackExponent = 0.65;
-
-/**
- * m³/s that leaks through `area` (m²) of casing of leakage class `leakageClass` at `pressure` (Pa, either sign):
- * class × 0.65 power of the pressure, the form in which the sheet-metal trade's duct leakage standard states it.
- */
-export function leakageFlow(leakageClass: number, area: number, pressure: number): number {
-  const head = Math.abs(pressure) / inchOfWater;
-  return leakageClass * cubicFootPerMinute * (area / classArea) * head ** crackExponent;
-}
-
 /** What a leak does to a stream: kg/s of dry air that joined (negative when lost), kg/s of meltwater that drained. */
 export interface Leak {
   dryAir: number;

@@ -136,13 +136,21 @@ function rateAtFlow(unit: Unit, rating: UnitRating, rises: Rises, wanted: number
 function rateAtSpeed(unit: Unit, rating: UnitRating, rises: Rises, speed: number): void {
   rating.operation.fanSpeed = speed;
   const design = rating.condition.externalStatic.designDryAirFlow;
+  let moved = 0;
   const lackingAt = (total: number): number => {
     walkWhole(unit, rating, total);
     readRises(unit, rating, rises);
-    setCoils(rating, rises);
+    moved = setCoils(rating, rises);
     return readExternalStatic(rating);
   };
-  settleFlow(rating, lackingAt, 0.05 * design, 2 * design, "the fan at its fixed speed meets the duct system nowhere");
+  settleFlow(
+    rating,
+    lackingAt,
+    0.05 * design,
+    2 * design,
+    "the fan at its fixed speed meets the duct system nowhere",
+    () => moved,
+  );
 }
 
 /** Wind and the warm column downstream move what air still moves. */
@@ -154,18 +162,20 @@ function rateStopped(unit: Unit, rating: UnitRating, rises: Rises, stackHeight: 
   const column = density(condition.returnAir.dryBulb, condition.returnAir.humidityRatio, barometricPressure);
   const stackPressure = Math.max(0, (outdoorDensity - column) * gravity * stackHeight);
   const design = condition.externalStatic.designDryAirFlow;
+  let moved = 0;
   const lackingAt = (total: number): number => {
     walkWhole(unit, rating, total);
     readRises(unit, rating, rises);
-    setCoils(rating, rises);
+    moved = setCoils(rating, rises);
     return readExternalStatic(rating) - stackPressure;
   };
-  settleFlow(rating, lackingAt, 1e-4 * design, design, "nothing moves air through the stopped unit");
+  settleFlow(rating, lackingAt, 1e-4 * design, design, "nothing moves air through the stopped unit", () => moved);
 }
 
 /**
  * Finds the flow between `low` and `high` at which the duct system is met; pressure lacking grows with flow. The search
- * widens step by step from `low`, so that no trial asks for a pressure that air cannot have.
+ * widens step by step from `low`, so that no trial asks for a pressure that air cannot have. `setCoilsMoved` gives the K
+ * by which the last trial moved the set points.
  */
 function settleFlow(
   rating: UnitRating,
@@ -173,6 +183,7 @@ function settleFlow(
   low: number,
   high: number,
   whenNot: string,
+  setCoilsMoved: () => number,
 ): void {
   if (lackingAt(low) > 0) {
     rating.reason = whenNot;
@@ -189,9 +200,12 @@ function settleFlow(
     return;
   }
   const root = findRoot(lackingAt, below, above, 1e-12 * high);
-  // Set points that allow for fan heat settle at the flow found.
-  for (let count = 0; count < 6; count++) lackingAt(root);
-  rating.solved = true;
+  // Set points that allow for fan heat come to rest at the flow found.
+  for (let count = 0; count < mostWalks && !rating.solved; count++) {
+    lackingAt(root);
+    rating.solved = setCoilsMoved() <= temperatureTolerance;
+  }
+  if (!rating.solved) rating.reason = "set points did not come to rest";
 }
 
 function readSums(unit: Unit, rating: UnitRating): void {

@@ -1,6 +1,7 @@
+import { leakageFluxFromClass } from "#component/casing-leakage";
 import { type Air, copyAir } from "#section/air";
 import type { FanRating, MixingRating, SectionCondition, SectionRole } from "#section/contract";
-import { type Leak, leakageFlow, leakIntoStream } from "./leakage.ts";
+import { type Leak, leakIntoStream } from "./leakage.ts";
 import type { UnitRating } from "./rating.ts";
 import type { Unit } from "./unit.ts";
 
@@ -63,7 +64,7 @@ function leakBehind(unit: Unit, rating: UnitRating, index: number, flowArea: num
   const wallPressure = wallPressureOf(unit, rating, index);
   const casingArea = 2 * (unit.frame.width + unit.frame.height) * section.layout.length;
   copyAir(record.leaving, air);
-  const flow = leakageFlow(unit.casing.leakageClass, casingArea, wallPressure);
+  const flow = casingArea * leakageFluxFromClass(unit.casing.leakageClass, Math.abs(wallPressure));
   leakIntoStream(air, rating.condition, wallPressure, flow, flowArea, leak);
   rating.leakage[index] = leak.dryAir;
   rating.drained[index] = leak.drained;

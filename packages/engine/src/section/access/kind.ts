@@ -2,16 +2,9 @@ import { boxFrictionLoss } from "#component/fitting-loss";
 import { choice, flag, quantity, type ValuesOf } from "#form/field";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
-import { inBothUnits } from "../both-units.ts";
-import {
-  defineKind,
-  type Frame,
-  type Note,
-  type SectionCondition,
-  SectionProblem,
-  type SectionRating,
-} from "../contract.ts";
+import { defineKind, type Frame, type Note, type SectionCondition, type SectionRating } from "../contract.ts";
 import { frameArea } from "../damper-part.ts";
+import { requireFit } from "../fit.ts";
 import { pencilFor } from "../pencil.ts";
 import { drawDoor } from "../pencil-shape.ts";
 import { actualAirflow, airDensity, beginRating, endRating } from "../station.ts";
@@ -53,20 +46,8 @@ export interface AccessRating extends SectionRating {
 }
 
 function prepare(values: ValuesOf<typeof fields>, frame: Frame): AccessDesign {
-  if (values.doorWidth > values.length) {
-    throw new SectionProblem(
-      "doorWidth",
-      "the door is wider than the section is long",
-      `at most ${inBothUnits(values.length, "length")}`,
-    );
-  }
-  if (values.doorHeight > frame.height) {
-    throw new SectionProblem(
-      "doorHeight",
-      "the door is higher than the cabinet",
-      `at most ${inBothUnits(frame.height, "length")}`,
-    );
-  }
+  requireFit("doorWidth", "the door is wider than the section is long", values.doorWidth, values.length);
+  requireFit("doorHeight", "the door is higher than the cabinet", values.doorHeight, frame.height);
   return { ...values, frictionLoss: boxFrictionLoss(values.length, frame.width, frame.height), area: frameArea(frame) };
 }
 

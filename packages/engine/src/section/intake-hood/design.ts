@@ -1,9 +1,9 @@
 import type { WireScreen } from "#component/wire-screen";
 import { choice, component, factor, quantity, type ValuesOf } from "#form/field";
 import { fittingLosses } from "#standard/fitting-loss";
-import { inBothUnits } from "../both-units.ts";
-import { type Frame, SectionProblem } from "../contract.ts";
+import type { Frame } from "../contract.ts";
 import { frameArea } from "../damper-part.ts";
+import { requireFit } from "../fit.ts";
 
 /** What a person writes about an intake hood. */
 export const intakeHoodFields = {
@@ -68,17 +68,8 @@ export interface IntakeHoodDesign {
 export function prepareIntakeHood(values: ValuesOf<typeof intakeHoodFields>, frame: Frame): IntakeHoodDesign {
   const width = values.width ?? frame.width;
   const throatHeight = values.throatHeight ?? frame.height;
-  if (width > frame.width + 1e-6) {
-    throw new SectionProblem(
-      "width",
-      "the hood is wider than the cabinet",
-      `at most ${inBothUnits(frame.width, "length")}`,
-    );
-  }
-  if (throatHeight > frame.height + 1e-6) {
-    const allowed = `at most ${inBothUnits(frame.height, "length")}`;
-    throw new SectionProblem("throatHeight", "the hood's throat is higher than the cabinet", allowed);
-  }
+  requireFit("width", "the hood is wider than the cabinet", width, frame.width);
+  requireFit("throatHeight", "the hood's throat is higher than the cabinet", throatHeight, frame.height);
   const facesDown = values.opening === "facing down";
   const usual = facesDown ? fittingLosses.downFacingHood : fittingLosses.flushEntry;
   const throatArea = width * throatHeight;

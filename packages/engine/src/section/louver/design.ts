@@ -4,6 +4,7 @@ import { choice, component, flag, quantity, type ValuesOf } from "#form/field";
 import { inBothUnits } from "../both-units.ts";
 import { type Frame, SectionProblem } from "../contract.ts";
 import { frameArea } from "../damper-part.ts";
+import { requireFit } from "../fit.ts";
 
 /** What a person writes about a louver. */
 export const louverFields = {
@@ -63,18 +64,8 @@ export interface LouverDesign {
 export function prepareLouver(values: ValuesOf<typeof louverFields>, frame: Frame): LouverDesign {
   const width = values.width ?? frame.width;
   const height = values.height ?? frame.height;
-  for (const [field, size, clear] of [
-    ["width", width, frame.width],
-    ["height", height, frame.height],
-  ] as const) {
-    if (size > clear + 1e-6) {
-      throw new SectionProblem(
-        field,
-        "the louver is larger than the cabinet",
-        `at most ${inBothUnits(clear, "length")}`,
-      );
-    }
-  }
+  requireFit("width", "the louver is larger than the cabinet", width, frame.width);
+  requireFit("height", "the louver is larger than the cabinet", height, frame.height);
   if (values.length < values.louver.bladeDepth) {
     const depth = inBothUnits(values.louver.bladeDepth, "length");
     throw new SectionProblem("length", "the blades are deeper than the section is long", `at least ${depth}`);

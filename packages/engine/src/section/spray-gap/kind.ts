@@ -2,9 +2,9 @@ import { boxFrictionLoss } from "#component/fitting-loss";
 import { quantity, type ValuesOf } from "#form/field";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
-import { inBothUnits } from "../both-units.ts";
-import { defineKind, type Frame, type SectionCondition, SectionProblem, type SectionRating } from "../contract.ts";
+import { defineKind, type Frame, type SectionCondition, type SectionRating } from "../contract.ts";
 import { frameArea } from "../damper-part.ts";
+import { requireFit } from "../fit.ts";
 import { pencilFor } from "../pencil.ts";
 import { drawHatch } from "../pencil-shape.ts";
 import { actualAirflow, airDensity, beginRating, endRating } from "../station.ts";
@@ -38,20 +38,8 @@ export interface SprayGapRating extends SectionRating {
 }
 
 function prepare(values: ValuesOf<typeof fields>, frame: Frame): SprayGapDesign {
-  if (values.hatchWidth > values.length) {
-    throw new SectionProblem(
-      "hatchWidth",
-      "the hatch is wider than the gap is long",
-      `at most ${inBothUnits(values.length, "length")}`,
-    );
-  }
-  if (values.hatchHeight > frame.height) {
-    throw new SectionProblem(
-      "hatchHeight",
-      "the hatch is higher than the cabinet",
-      `at most ${inBothUnits(frame.height, "length")}`,
-    );
-  }
+  requireFit("hatchWidth", "the hatch is wider than the gap is long", values.hatchWidth, values.length);
+  requireFit("hatchHeight", "the hatch is higher than the cabinet", values.hatchHeight, frame.height);
   return { ...values, frictionLoss: boxFrictionLoss(values.length, frame.width, frame.height), area: frameArea(frame) };
 }
 

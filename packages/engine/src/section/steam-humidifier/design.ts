@@ -3,6 +3,7 @@ import { component, quantity, type ValuesOf } from "#form/field";
 import { inBothUnits } from "../both-units.ts";
 import { type Frame, SectionProblem } from "../contract.ts";
 import { frameArea } from "../damper-part.ts";
+import { requireFit } from "../fit.ts";
 
 /** What a person writes about a steam humidifier. */
 export const steamHumidifierFields = {
@@ -57,18 +58,8 @@ export function prepareSteamHumidifier(
 ): SteamHumidifierDesign {
   const width = values.width ?? frame.width;
   const height = values.height ?? frame.height;
-  for (const [field, size, clear] of [
-    ["width", width, frame.width],
-    ["height", height, frame.height],
-  ] as const) {
-    if (size > clear + 1e-6) {
-      throw new SectionProblem(
-        field,
-        "the panel is larger than the cabinet",
-        `at most ${inBothUnits(clear, "length")}`,
-      );
-    }
-  }
+  requireFit("width", "the panel is larger than the cabinet", width, frame.width);
+  requireFit("height", "the panel is larger than the cabinet", height, frame.height);
   if (values.position >= values.length) {
     throw new SectionProblem(
       "position",
