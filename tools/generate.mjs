@@ -40,7 +40,20 @@ const generators = [
   },
   { file: "docs/validation/coils.md", make: async () => coilPage((await sources()).runCases?.runCases) },
   { file: "docs/validation/coils.svg", make: async () => coilScatter((await sources()).runCases?.runCases) },
-  ...["job", "rate", "fan", "sound", "dampers", "weigh", "air", "coil", "coil-alternatives", "read"].map((name) => ({
+  ...[
+    "job",
+    "rate",
+    "fan",
+    "sound",
+    "dampers",
+    "weigh",
+    "takeoff",
+    "price",
+    "air",
+    "coil",
+    "coil-alternatives",
+    "read",
+  ].map((name) => ({
     file: `schemas/${name}.schema.json`,
     make: async () => `${JSON.stringify((await sources()).schemas?.schemas[name](), undefined, 2)}\n`,
   })),

@@ -4,14 +4,19 @@ import { massOf } from "@oncethrough/engine/arrangement/mass";
 import { arrangementTask, weighUnit } from "@oncethrough/engine/arrangement/weigh";
 import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { readJob } from "@oncethrough/engine/job/read-job";
+import { priceUnit } from "@oncethrough/engine/takeoff/price";
+import { readShop } from "@oncethrough/engine/takeoff/read-shop";
+import { sheetsOf } from "@oncethrough/engine/takeoff/takeoff";
 import { readTextFile } from "../src/files/read-text.ts";
 import { readCatalogueFolder, shippedFolders } from "../src/files/shipped.ts";
+import { readShopFolder } from "../src/files/shop-folder.ts";
 
 const catalogue = readCatalogue(await readCatalogueFolder(shippedFolders.catalogue));
+const { books } = readShop(await readShopFolder(undefined));
 
 async function tasksOf(name: string) {
   const { job } = readJob(await readTextFile(join(shippedFolders.examples, `${name}.yaml`)), catalogue);
-  if (job === undefined) throw new Error(`the example ${name} has errors`);
+  if (job === undefined || books === undefined) throw new Error(`the example ${name} or the books have errors`);
   const { unit, duty, conditions } = job;
   const task = arrangementTask(duty);
   return [
@@ -19,6 +24,15 @@ async function tasksOf(name: string) {
     {
       name: `${name}: arranged, masses and centre`,
       run: () => void massOf(arrangeUnit(unit, task).whole, "operating"),
+    },
+    {
+      name: `${name}: arranged, masses and price`,
+      run: () => {
+        const arrangement = arrangeUnit(unit, task);
+        const { mass } = massOf(arrangement.whole, "dry");
+        const sheets = sheetsOf(arrangement, books.stock);
+        priceUnit(unit, arrangement, sheets, [mass], books);
+      },
     },
     { name: `${name}: weighed at every condition`, run: () => void weighUnit(unit, duty, conditions) },
   ];

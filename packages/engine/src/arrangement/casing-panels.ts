@@ -1,6 +1,6 @@
 import type { SectionPart, WallFace } from "#section/part";
 import type { Unit } from "#unit/unit";
-import { type PanelBuild, panelBuild, panelMass, panelSheets } from "./panel-build.ts";
+import { type PanelBuild, panelBuild, panelFilling, panelMass, panelSheets } from "./panel-build.ts";
 import { type Part, partGroup, placedPart } from "./part.ts";
 import type { PlacedSection } from "./section-place.ts";
 
@@ -77,6 +77,7 @@ function panelPart(
     mass: panelMass(build, long, wide, open),
     massSource: "manufacturers-standard-gauge skins with folded edges; core by density, from-memory",
     sheets: panelSheets(build, long, wide),
+    filling: panelFilling(build, long, wide),
   };
 }
 

@@ -1,5 +1,5 @@
 import { sheetMass, sheetThickness } from "#component/sheet-metal";
-import { blank, type SheetCut } from "#section/part";
+import { blank, type SectionPart, type SheetCut } from "#section/part";
 import { materials, type SheetMetal } from "#standard/material";
 import type { SheetGaugeName } from "#standard/sheet-gauge";
 import type { Casing } from "#unit/casing";
@@ -59,6 +59,11 @@ function skin(metal: SheetMetal, gauge: SheetGaugeName): Skin {
 export function panelMass(build: PanelBuild, long: number, wide: number, open: number): number {
   const edges = 2 * (long + wide) * (build.thickness / 2) * (build.outer.mass + build.inner.mass);
   return Math.max(0, long * wide - open) * build.mass + edges;
+}
+
+/** What fills a panel of `long` by `wide` m. */
+export function panelFilling(build: PanelBuild, long: number, wide: number): NonNullable<SectionPart["filling"]> {
+  return { material: build.core, volume: long * wide * build.coreThickness };
 }
 
 /** What is cut for both skins of a panel, edges included. */

@@ -31,7 +31,12 @@ export interface Part {
   readonly shares: boolean;
   readonly count: number;
   readonly sheets: NonNullable<SectionPart["sheets"]>;
+  readonly filling: SectionPart["filling"];
   readonly bought: string | undefined;
+  /** Bought things on it, one of each. */
+  readonly fittings: readonly string[];
+  /** Cents, where its price was entered with it. */
+  readonly price: number | undefined;
   readonly children: readonly Part[];
 }
 
@@ -55,7 +60,10 @@ export function placedPart(part: SectionPart, parentKey: string, section: string
     shares: part.shares === true,
     count: part.count ?? 1,
     sheets: part.sheets ?? [],
+    filling: part.filling,
     bought: part.bought,
+    fittings: part.fittings ?? [],
+    price: part.price,
     children,
   };
 }
@@ -78,7 +86,10 @@ export function partGroup(key: string, name: string, section: string | undefined
     shares: false,
     count: 1,
     sheets: [],
+    filling: undefined,
     bought: undefined,
+    fittings: [],
+    price: undefined,
     children,
   };
 }

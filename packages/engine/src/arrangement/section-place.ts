@@ -1,7 +1,7 @@
-import type { SectionPart, WallPart } from "#section/part";
+import { blank, type SectionPart, type SheetCut, type WallPart } from "#section/part";
 import { partMasses } from "#standard/part-mass";
 import type { Unit, UnitSection } from "#unit/unit";
-import { type PanelBuild, panelMass } from "./panel-build.ts";
+import { type PanelBuild, panelFilling, panelMass, panelSheets } from "./panel-build.ts";
 import { type Part, type Point, partGroup, placedPart } from "./part.ts";
 
 /** A section's parts in the unit, and the openings that they ask of the walls. */
@@ -53,15 +53,24 @@ function wallPart(wall: WallPart, build: PanelBuild): SectionPart {
     .sort((a, b) => b - a)
     .map((side) => side / 1000);
   const edge = 2 * (long + wide) * collarUnrolled * build.inner.mass;
-  if (wall.kind === "collar") return leafOf(wall, "collar", box, edge, build);
+  const strip: SheetCut = {
+    metal: build.inner.metal,
+    gauge: build.inner.gauge,
+    blanks: [blank(long, collarUnrolled, 2), blank(wide, collarUnrolled, 2)],
+  };
+  if (wall.kind === "collar") return { ...leafOf(wall, "collar", box, edge, build), sheets: [strip] };
   const window = wall.window === true ? 0.2 * 0.25 : 0;
   const hardware = wall.kind === "door" ? partMasses.doorHardware : partMasses.hatchHardware;
   const mass = panelMass(build, long, wide, window) + edge + hardware + window * partMasses.window;
-  return leafOf(wall, "door", box, mass, build);
+  return {
+    ...leafOf(wall, "door", box, mass, build),
+    sheets: [...panelSheets(build, long, wide), strip],
+    filling: panelFilling(build, long, wide),
+    fittings: [`hinges, latches and gasket of a ${wall.kind}`, ...(wall.window === true ? ["window of a door"] : [])],
+  };
 }
 
 function leafOf(wall: WallPart, kind: "door" | "collar", box: SectionPart["box"], mass: number, build: PanelBuild) {
-  const bought = kind === "door" ? { bought: `hinges, latches and gasket of a ${wall.kind}` } : {};
   return {
     key: wall.key,
     name: wall.name,
@@ -70,7 +79,6 @@ function leafOf(wall: WallPart, kind: "door" | "collar", box: SectionPart["box"]
     box,
     mass,
     massSource: "manufacturers-standard-gauge skins, core and frame by area; hardware from-memory",
-    ...bought,
   } satisfies SectionPart;
 }
 

@@ -80,8 +80,14 @@ export interface SectionPart {
   readonly count?: number;
   /** What is cut for it. */
   readonly sheets?: readonly SheetCut[];
+  /** What fills it besides its sheets: m³ of foam or wool between two skins. */
+  readonly filling?: { readonly material: MaterialName; readonly volume: number };
   /** What it is ordered by: the catalogue record, or a family and a size. */
   readonly bought?: string;
+  /** Bought things on it, one of each: hinges and latches of a door. */
+  readonly fittings?: readonly string[];
+  /** Cents, where its price was entered with it. */
+  readonly price?: number;
   readonly children?: readonly SectionPart[];
 }
 

@@ -20,6 +20,8 @@ export type CommandName =
   | "import-fan"
   | "dampers"
   | "weigh"
+  | "takeoff"
+  | "price"
   | "air"
   | "coil"
   | "fit-surface"
@@ -59,6 +61,8 @@ export const schemaNames = [
   "sound",
   "dampers",
   "weigh",
+  "takeoff",
+  "price",
   "air",
   "coil",
   "coil-alternatives",
@@ -70,6 +74,11 @@ const units: OptionLine = {
   meaning: "units of what is printed: inch-pound or SI",
   choices: ["ip", "si"],
   default: "ip",
+};
+
+const shop: OptionLine = {
+  flags: "--shop <folder>",
+  meaning: "the shop's own books: prices.yaml, rates.yaml, stock.yaml; the shipped ones stand in for what is not there",
 };
 
 const catalogue: OptionLine = {
@@ -160,6 +169,42 @@ export const commands: readonly CommandLine[] = [
     examples: [
       { line: "weigh examples/large-vivarium.yaml", meaning: "masses, pieces, lifting, traps" },
       { line: "weigh job.yaml --parts --json", meaning: "the whole tree of parts, for another program" },
+    ],
+  },
+  {
+    name: "takeoff",
+    meaning: "parts, blanks, sheets and bought things of a job",
+    details:
+      "Prints the parts list by section, the cut list of sheet, how many sheets of the stock book it takes (at least, by area, and in shelves that can be cut with a shear), and what is bought with the data to order it by. With --csv one of the lists is printed as CSV.",
+    operands: [job],
+    options: [
+      { flags: "--csv <list>", meaning: "print one list as CSV", choices: ["parts", "cuts", "sheets", "bought"] },
+      shop,
+      units,
+      json("takeoff"),
+      catalogue,
+    ],
+    examples: [
+      { line: "takeoff examples/marine-biology-wing.yaml", meaning: "all four lists" },
+      { line: "takeoff job.yaml --csv cuts > cuts.csv", meaning: "the cut list for the shear" },
+    ],
+  },
+  {
+    name: "price",
+    meaning: "what the unit of a job costs and is sold for, by section",
+    details:
+      "Counts material, bought things and hours by the books of the shop, overhead on labour, margin of the price, freight by mass and piece. Money is whole cents; each line is rounded by itself. What has no price is listed and is in no sum; the exit code is then 1. The shipped books are invented, so that there is something to print.",
+    operands: [job],
+    options: [
+      { flags: "--lines", meaning: "print every line of cost" },
+      { flags: "--csv", meaning: "print the lines of cost as CSV" },
+      shop,
+      json("price"),
+      catalogue,
+    ],
+    examples: [
+      { line: "price examples/marine-biology-wing.yaml", meaning: "by section, with the shipped books" },
+      { line: "price job.yaml --shop books --lines", meaning: "with the shop's own books, line by line" },
     ],
   },
   {

@@ -8,6 +8,7 @@ import { exitCode, UsageProblem } from "./exit-code.ts";
 import { fanCommand } from "./fan/fan-command.ts";
 import { fitSurfaceCommand } from "./fit-surface/fit-surface-command.ts";
 import { importFanCommand } from "./import-fan/import-fan-command.ts";
+import { priceCommand } from "./price/price-command.ts";
 import { type Actions, understand } from "./program.ts";
 import { rateCommand } from "./rate/rate-command.ts";
 import { readCommand } from "./read/read-command.ts";
@@ -15,6 +16,7 @@ import { schemaCommand } from "./schema/schema-command.ts";
 import { serveCommand } from "./serve-command.ts";
 import type { Streams } from "./session.ts";
 import { soundCommand } from "./sound/sound-command.ts";
+import { takeoffCommand } from "./takeoff/takeoff-command.ts";
 import { weighCommand } from "./weigh/weigh-command.ts";
 
 const actions: Actions = {
@@ -24,6 +26,8 @@ const actions: Actions = {
   "import-fan": importFanCommand,
   dampers: dampersCommand,
   weigh: weighCommand,
+  takeoff: takeoffCommand,
+  price: priceCommand,
   air: airCommand,
   coil: coilCommand,
   "fit-surface": fitSurfaceCommand,

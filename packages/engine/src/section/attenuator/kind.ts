@@ -2,6 +2,7 @@ import { baffleSelfNoise } from "#component/attenuator";
 import { defineKind, type Note, type WorkingLine } from "../contract.ts";
 import { type AttenuatorDesign, attenuatorFields, prepareAttenuator } from "./design.ts";
 import { attenuatorLosses } from "./losses.ts";
+import { attenuatorParts } from "./parts.ts";
 import { drawAttenuator } from "./picture.ts";
 import {
   type AttenuatorRating,
@@ -100,6 +101,7 @@ export const attenuator = defineKind({
   createRating: createAttenuatorRating,
   rate: (design, air, _condition, out) => rateAttenuator(design, air, out),
   layout: (design) => ({ length: design.length, outside: 0 }),
+  parts: attenuatorParts,
   picture: drawAttenuator,
   sound: attenuatorSound,
   losses: attenuatorLosses,

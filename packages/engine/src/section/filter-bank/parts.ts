@@ -54,7 +54,7 @@ function framesOf(design: FilterBankDesign, frame: Frame, box: SectionPart["box"
     "galvanized steel",
     "16",
     box,
-    [blank(perimeter, frameUnrolled)],
+    [blank(perimeter / panelCount, frameUnrolled, panelCount)],
     { shares: true, count: panelCount },
   );
   const fasteners = weighedPart(

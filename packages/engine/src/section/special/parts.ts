@@ -5,8 +5,8 @@ import type { SpecialDesign } from "./design.ts";
 /** A box of the mass that was entered. */
 export function specialParts(design: SpecialDesign, frame: Frame): SectionParts {
   const box = boxOf(0, 0, 0, design.length, frame.width, design.boxHeight);
-  return {
-    inside: [weighedPart("special", design.what, "box", "mixed", box, design.mass, `entered: ${design.source}`)],
-    walls: [],
-  };
+  const part = weighedPart("special", design.what, "box", "mixed", box, design.mass, `entered: ${design.source}`, {
+    bought: design.what,
+  });
+  return { inside: [design.price === undefined ? part : { ...part, price: design.price }], walls: [] };
 }

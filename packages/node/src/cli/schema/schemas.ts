@@ -5,9 +5,11 @@ import { coilSchema } from "../coil/coil-schema.ts";
 import type { schemaNames } from "../command-table.ts";
 import { dampersSchema } from "../dampers/dampers-schema.ts";
 import { fanSchema } from "../fan/fan-schema.ts";
+import { priceSchema } from "../price/price-schema.ts";
 import { rateSchema } from "../rate/rate-schema.ts";
 import { readSchema } from "../read/read-schema.ts";
 import { soundSchema } from "../sound/sound-schema.ts";
+import { takeoffSchema } from "../takeoff/takeoff-schema.ts";
 import { weighSchema } from "../weigh/weigh-schema.ts";
 
 /** Name of a published schema. */
@@ -21,6 +23,8 @@ export const schemas: Readonly<Record<SchemaName, () => object>> = {
   sound: soundSchema,
   dampers: dampersSchema,
   weigh: weighSchema,
+  takeoff: takeoffSchema,
+  price: priceSchema,
   air: airSchema,
   coil: coilSchema,
   "coil-alternatives": alternativesSchema,

@@ -1,0 +1,74 @@
+import { arrangeUnit } from "@oncethrough/engine/arrangement/arrange";
+import { arrangementTask } from "@oncethrough/engine/arrangement/weigh";
+import type { Job } from "@oncethrough/engine/job/job";
+import type { StockBook } from "@oncethrough/engine/takeoff/shop-book";
+import {
+  type BoughtLine,
+  type CutLine,
+  type PartLine,
+  type SheetNeed,
+  takeOff,
+} from "@oncethrough/engine/takeoff/takeoff";
+
+/** What `oncethrough takeoff --json` prints; the tables for people are printed from the same figures. All in SI. */
+export interface TakeoffOutput {
+  readonly format: "oncethrough takeoff 1";
+  readonly tag: string;
+  /** Section by section, then the unit; sizes in m. */
+  readonly parts: readonly PartOutput[];
+  readonly cuts: readonly CutLine[];
+  readonly sheets: readonly SheetOutput[];
+  readonly bought: readonly BoughtLine[];
+  /** What the stock book's figures rest on. */
+  readonly stock: string;
+}
+
+/** A line of the parts list, m and kg. */
+export interface PartOutput extends Omit<PartLine, "size" | "bought"> {
+  readonly length: number;
+  readonly width: number;
+  readonly height: number;
+  readonly bought?: string;
+}
+
+/** Sheets of one metal and gauge, m, m² and kg. */
+export interface SheetOutput extends Omit<SheetNeed, "sheet" | "joined"> {
+  readonly length?: number;
+  readonly width?: number;
+  /** Blanks that are joined of smaller pieces. */
+  readonly joined: number;
+}
+
+/** Takes the unit of a job off. */
+export function takeoffOf(job: Job, stock: StockBook): TakeoffOutput {
+  const { parts, cuts, sheets, bought } = takeOff(arrangeUnit(job.unit, arrangementTask(job.duty)), stock);
+  return {
+    format: "oncethrough takeoff 1",
+    tag: job.tag,
+    parts: parts.map(partOutput),
+    cuts: cuts.map((cut) => ({ ...cut, length: cut.length / 1000, width: cut.width / 1000 })),
+    sheets: sheets.map(sheetOutput),
+    bought,
+    stock: stock.basis,
+  };
+}
+
+function partOutput({ size, bought, ...rest }: PartLine): PartOutput {
+  const [length, width, height] = size;
+  return {
+    ...rest,
+    length: length / 1000,
+    width: width / 1000,
+    height: height / 1000,
+    ...(bought === undefined ? {} : { bought }),
+  };
+}
+
+function sheetOutput({ sheet, joined, area, ...rest }: SheetNeed): SheetOutput {
+  return {
+    ...rest,
+    area: area / 1e6,
+    joined: joined.reduce((sum, each) => sum + each.count, 0),
+    ...(sheet === undefined ? {} : { length: sheet.length / 1000, width: sheet.width / 1000 }),
+  };
+}

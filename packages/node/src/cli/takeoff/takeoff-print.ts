@@ -1,0 +1,146 @@
+import type { QuantityKind } from "@oncethrough/engine/quantity/kind";
+import { displayUnit, printNumber } from "@oncethrough/engine/quantity/print";
+import { csvLine } from "../air/read-csv.ts";
+import { wrapped } from "../ink.ts";
+import type { Style } from "../rate/rate-print.ts";
+import { type Column, printTable } from "../table.ts";
+import type { TakeoffOutput } from "./takeoff-output.ts";
+
+/** The lists of a takeoff. */
+export const takeoffLists = ["parts", "cuts", "sheets", "bought"] as const;
+/** One of them. */
+export type TakeoffList = (typeof takeoffLists)[number];
+
+/** A list as columns with their kinds and rows of values, from which table and CSV are made. */
+interface Listing {
+  readonly columns: readonly { readonly name: string; readonly quantity?: QuantityKind | "count" }[];
+  readonly rows: readonly (readonly (string | number | undefined)[])[];
+}
+
+const words = (name: string) => ({ name });
+const figure = (name: string, quantity: QuantityKind | "count") => ({ name, quantity });
+
+const listings: Readonly<Record<TakeoffList, (output: TakeoffOutput) => Listing>> = {
+  parts: ({ parts }) => ({
+    columns: [
+      words("section"),
+      words("part"),
+      words("material"),
+      figure("count", "count"),
+      figure("long", "length"),
+      figure("wide", "length"),
+      figure("high", "length"),
+      figure("mass", "mass"),
+      words("bought as"),
+    ],
+    rows: parts.map((part) => [
+      part.owner,
+      part.name,
+      part.material,
+      part.count,
+      part.length,
+      part.width,
+      part.height,
+      part.mass,
+      part.bought,
+    ]),
+  }),
+  cuts: ({ cuts }) => ({
+    columns: [
+      words("metal"),
+      words("gauge"),
+      figure("count", "count"),
+      figure("long", "length"),
+      figure("wide", "length"),
+      words("for"),
+    ],
+    rows: cuts.map((cut) => [cut.metal, cut.gauge, cut.count, cut.length, cut.width, cut.parts.join(", ")]),
+  }),
+  sheets: ({ sheets }) => ({
+    columns: [
+      words("metal"),
+      words("gauge"),
+      figure("blanks", "area"),
+      figure("mass", "mass"),
+      figure("sheet long", "length"),
+      figure("sheet wide", "length"),
+      figure("sheets at least", "count"),
+      figure("in shelves", "count"),
+      figure("blanks joined", "count"),
+    ],
+    rows: sheets.map((sheet) => [
+      sheet.metal,
+      sheet.gauge,
+      sheet.area,
+      sheet.mass,
+      sheet.length,
+      sheet.width,
+      sheet.length === undefined ? undefined : sheet.least,
+      sheet.length === undefined ? undefined : sheet.shelves,
+      sheet.joined,
+    ]),
+  }),
+  bought: ({ bought }) => ({
+    columns: [words("bought"), figure("count", "count"), figure("mass", "mass"), words("for")],
+    rows: bought.map((line) => [
+      line.item,
+      line.count,
+      line.mass === 0 ? undefined : line.mass,
+      line.owners.join(", "),
+    ]),
+  }),
+};
+
+/** The four lists, one below the other. */
+export function printTakeoff(output: TakeoffOutput, style: Style): string {
+  const { ink, columns } = style;
+  const note = `Sheets at least: by area alone. In shelves: blanks in rows across the sheet, first fit by falling height; a cutting plan lies between. Stock book: ${output.stock}.`;
+  return [
+    ink.strong(`${output.tag} · takeoff`),
+    ...takeoffLists.map((list) => `${ink.quiet(list)}\n${listTable(listings[list](output), style)}`),
+    ink.quiet(wrapped(note, columns)),
+  ].join("\n\n");
+}
+
+/** One list as CSV, units in the header. */
+export function takeoffCsv(output: TakeoffOutput, list: TakeoffList, system: Style["system"]): string {
+  const { columns, rows } = listings[list](output);
+  const heads = columns.map(({ name, quantity }) => {
+    return quantity === undefined || quantity === "count" ? name : `${name} [${displayUnit(quantity, system)}]`;
+  });
+  const lines = rows.map((row) => csvLine(row.map((value, at) => csvCell(value, columns[at]?.quantity, system))));
+  return csvLine(heads) + lines.join("");
+}
+
+/** A figure without marks between its thousands. */
+function csvCell(...[value, quantity, system]: Parameters<typeof cell>): string {
+  const text = cell(value, quantity, system);
+  return typeof value === "number" ? text.replaceAll(",", "") : text;
+}
+
+function listTable({ columns, rows }: Listing, { system, ink, columns: width }: Style): string {
+  const heads = columns.map(({ name, quantity }): Column => {
+    if (quantity === undefined) return { name, align: "left" };
+    return quantity === "count"
+      ? { name, align: "right" }
+      : { name, unit: displayUnit(quantity, system), align: "right" };
+  });
+  const most = Math.max(20, Math.floor(width / 4));
+  const body = rows.map((row) =>
+    row.map((value, at) => {
+      const text = cell(value, columns[at]?.quantity, system);
+      return text.length > most ? `${text.slice(0, most - 1)}…` : text;
+    }),
+  );
+  return printTable(heads, body, ink);
+}
+
+function cell(
+  value: string | number | undefined,
+  quantity: QuantityKind | "count" | undefined,
+  system: Style["system"],
+): string {
+  if (value === undefined) return "";
+  if (typeof value === "string") return value;
+  return quantity === undefined || quantity === "count" ? String(value) : printNumber(value, quantity, system);
+}
