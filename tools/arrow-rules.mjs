@@ -79,13 +79,16 @@ function workspaceRules(workspace) {
   return rules;
 }
 
-const kindRules = kindFolders.map(({ workspace, folder, why }) => ({
-  name: `${folder}-kinds-are-strangers`,
-  comment: `${why}.`,
-  severity: "error",
-  from: { path: `^packages/${workspace}/src/${folder}/([^/]+)/`, pathNot: testModules },
-  to: { path: `^packages/${workspace}/src/${folder}/[^/]+/`, pathNot: `^packages/${workspace}/src/${folder}/$1/` },
-}));
+const kindRules = kindFolders.map(({ workspace, folder, common, why }) => {
+  const root = `^packages/${workspace}/src/${folder}/`;
+  return {
+    name: `${folder}-kinds-are-strangers`,
+    comment: `${why}.`,
+    severity: "error",
+    from: { path: `${root}([^/]+)/`, pathNot: testModules },
+    to: { path: `${root}[^/]+/`, pathNot: [`${root}$1/`, ...common.map((name) => `${root}${name}/`)] },
+  };
+});
 
 const generalRules = [
   {

@@ -212,11 +212,14 @@ export const kindFolders = [
   {
     workspace: "engine",
     folder: "section",
+    /** What several kinds are made of: it knows none of them. */
+    common: ["coil"],
     why: "air is all that passes between sections; a kind that reads another kind cannot stand in a free order",
   },
   {
     workspace: "engine",
     folder: "rule",
+    common: [],
     why: "rules are chosen one by one by an owner; a rule that leans on another cannot be left out",
   },
 ];

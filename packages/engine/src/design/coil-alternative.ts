@@ -1,7 +1,7 @@
 import type { Coil } from "#component/coil/coil";
 import type { LiquidSupply } from "#duty/condition";
 import type { Air } from "#section/air";
-import type { CoilBlock } from "#section/coil-block";
+import type { CoilBlock } from "#section/coil/block";
 
 /** Bounds that an alternative keeps. Where one is left open it is infinite, or zero. */
 export interface CoilLimits {

@@ -4,9 +4,9 @@ import { buildCoil, type Coil, circuitChoices } from "#component/coil/coil";
 import { liquidPressureDrop } from "#component/coil/liquid-pressure";
 import { surfaceDistance } from "#component/finned-surface/family";
 import { liquidDensity } from "#fluid/liquid";
-import { type CoilBlock, casingFlange } from "#section/coil-block";
-import { setInletAir } from "#section/coil-state";
-import { type CoilRoom, createCoilRoom, solveAtFlow } from "#section/coil-valve";
+import { type CoilBlock, casingFlange } from "#section/coil/block";
+import { setInletAir } from "#section/coil/state";
+import { type CoilRoom, createCoilRoom, solveAtFlow } from "#section/coil/valve";
 import { actualAirflow } from "#section/station";
 import {
   type CoilAlternative,

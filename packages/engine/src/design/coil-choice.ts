@@ -6,7 +6,7 @@ import {
   chilledWaterConnection,
   prepareChilledWaterCoil,
 } from "#section/chilled-water-coil/design";
-import type { CoilBlock } from "#section/coil-block";
+import type { CoilBlock } from "#section/coil/block";
 import { type Frame, SectionProblem } from "#section/contract";
 import { type hotWaterCoilFields, hotWaterConnection, prepareHotWaterCoil } from "#section/hot-water-coil/design";
 

@@ -2,8 +2,8 @@ import type { CoilInlet } from "#component/coil/performance";
 import { liquidSpecificHeat } from "#fluid/liquid";
 import { enthalpyFromHumidityRatio, moistAirSpecificHeat } from "#fluid/moist-air";
 import { saturationHumidityRatio } from "#fluid/saturation";
-import type { CoilBlock } from "#section/coil-block";
-import { type CoilRoom, solveAtFlow } from "#section/coil-valve";
+import type { CoilBlock } from "#section/coil/block";
+import { type CoilRoom, solveAtFlow } from "#section/coil/valve";
 
 /** Share of the change of temperature to which the flow is found. */
 const changeTolerance = 2e-4;

@@ -2,9 +2,9 @@ import { carryOverVelocity } from "#component/coil/carry-over";
 import type { Coil } from "#component/coil/coil";
 import { connectionFor } from "#component/coil/liquid-pressure";
 import { flag, quantity, type ValuesOf } from "#form/field";
-import { type CoilBlock, prepareCoilBlock } from "../coil-block.ts";
-import { coilCoreFields, liquidCoilFields, rowFields, surfaceField } from "../coil-fields.ts";
-import { highestTubeVelocity } from "../coil-valve.ts";
+import { type CoilBlock, prepareCoilBlock } from "../coil/block.ts";
+import { coilCoreFields, liquidCoilFields, rowFields, surfaceField } from "../coil/fields.ts";
+import { highestTubeVelocity } from "../coil/valve.ts";
 import type { Frame } from "../contract.ts";
 
 /** What a person writes about a chilled-water coil. */

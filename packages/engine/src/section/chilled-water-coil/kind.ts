@@ -1,5 +1,5 @@
-import { airSideWorking, liquidSideWorking } from "../coil-figures.ts";
-import { coilLosses } from "../coil-loss.ts";
+import { airSideWorking, liquidSideWorking } from "../coil/figures.ts";
+import { coilLosses } from "../coil/loss.ts";
 import { defineKind } from "../contract.ts";
 import { coilSound } from "../passing-sound.ts";
 import { type ChilledWaterCoilDesign, chilledWaterCoilFields, prepareChilledWaterCoil } from "./design.ts";

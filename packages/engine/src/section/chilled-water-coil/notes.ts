@@ -1,4 +1,4 @@
-import { liquidCoilNotes } from "../coil-notes.ts";
+import { liquidCoilNotes } from "../coil/notes.ts";
 import type { Note, SectionCondition, Shortfall } from "../contract.ts";
 import type { ChilledWaterCoilDesign } from "./design.ts";
 import type { ChilledWaterCoilRating } from "./rate.ts";

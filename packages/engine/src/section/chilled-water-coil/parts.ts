@@ -1,4 +1,4 @@
-import { coilParts, coilSpan, fillingWater } from "../coil-parts.ts";
+import { coilParts, coilSpan, fillingWater } from "../coil/parts.ts";
 import type { Frame } from "../contract.ts";
 import { blank, boxOf, type SectionPart, type SectionParts, sheetPart } from "../part.ts";
 import { panPart } from "../service-parts.ts";

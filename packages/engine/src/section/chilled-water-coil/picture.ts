@@ -1,4 +1,4 @@
-import { casingBottom, drawBlankOff, drawCoilCore, drawHeaders } from "../coil-drawing.ts";
+import { casingBottom, drawBlankOff, drawCoilCore, drawHeaders } from "../coil/drawing.ts";
 import type { Frame } from "../contract.ts";
 import type { DisplayItem } from "../display.ts";
 import { pencilFor } from "../pencil.ts";

@@ -3,8 +3,8 @@ import { dewPointFromHumidityRatio } from "#fluid/dew-point";
 import { wetBulbFromHumidityRatio } from "#fluid/wet-bulb";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
-import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil-liquid.ts";
-import { setCoilPressure, setInletAir, setLeavingAir } from "../coil-state.ts";
+import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil/liquid.ts";
+import { setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
 import {
   type CoilRoom,
   createCoilRoom,
@@ -12,7 +12,7 @@ import {
   fullFlowOf,
   solveAtFlow,
   throttledShare,
-} from "../coil-valve.ts";
+} from "../coil/valve.ts";
 import type { SectionCondition } from "../contract.ts";
 import { absolutePressure, beginRating } from "../station.ts";
 import type { ChilledWaterCoilDesign } from "./design.ts";

@@ -1,7 +1,7 @@
-import { airSideWorking, liquidSideWorking } from "../coil-figures.ts";
-import { coilLosses } from "../coil-loss.ts";
-import { liquidCoilNotes } from "../coil-notes.ts";
-import { heatingHeld } from "../coil-steam-notes.ts";
+import { airSideWorking, liquidSideWorking } from "../coil/figures.ts";
+import { coilLosses } from "../coil/loss.ts";
+import { liquidCoilNotes } from "../coil/notes.ts";
+import { heatingHeld } from "../coil/steam-notes.ts";
 import { defineKind } from "../contract.ts";
 import { coilSound } from "../passing-sound.ts";
 import { type HotWaterCoilDesign, hotWaterCoilFields, prepareHotWaterCoil } from "./design.ts";

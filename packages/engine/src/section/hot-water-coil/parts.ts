@@ -1,4 +1,4 @@
-import { coilParts, fillingWater } from "../coil-parts.ts";
+import { coilParts, fillingWater } from "../coil/parts.ts";
 import type { Frame } from "../contract.ts";
 import type { SectionParts } from "../part.ts";
 import type { HotWaterCoilDesign } from "./design.ts";

@@ -2,8 +2,8 @@ import type { LiquidSupply } from "#duty/condition";
 import { findRoot } from "#numerics/find-root";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
-import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil-liquid.ts";
-import { setCoilPressure, setInletAir, setLeavingAir } from "../coil-state.ts";
+import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil/liquid.ts";
+import { setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
 import {
   type CoilRoom,
   createCoilRoom,
@@ -11,7 +11,7 @@ import {
   fullFlowOf,
   solveAtFlow,
   throttledShare,
-} from "../coil-valve.ts";
+} from "../coil/valve.ts";
 import type { SectionCondition } from "../contract.ts";
 import { beginRating } from "../station.ts";
 import type { HotWaterCoilDesign } from "./design.ts";

@@ -2,8 +2,8 @@ import { connectionFor } from "#component/coil/liquid-pressure";
 import type { Liquid } from "#fluid/liquid";
 import { liquidDensity } from "#fluid/liquid";
 import { choice, group, integer, quantity, type ValuesOf } from "#form/field";
-import { type CoilBlock, prepareCoilBlock } from "../coil-block.ts";
-import { coilCoreFields, liquidCoilFields, rowFields, surfaceField } from "../coil-fields.ts";
+import { type CoilBlock, prepareCoilBlock } from "../coil/block.ts";
+import { coilCoreFields, liquidCoilFields, rowFields, surfaceField } from "../coil/fields.ts";
 import { type Frame, SectionProblem } from "../contract.ts";
 
 /** What a person writes about a run-around recovery coil. */

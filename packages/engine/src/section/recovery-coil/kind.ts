@@ -1,6 +1,6 @@
-import { airSideWorking, liquidSideWorking } from "../coil-figures.ts";
-import { coilLosses } from "../coil-loss.ts";
-import { liquidCoilNotes } from "../coil-notes.ts";
+import { airSideWorking, liquidSideWorking } from "../coil/figures.ts";
+import { coilLosses } from "../coil/loss.ts";
+import { liquidCoilNotes } from "../coil/notes.ts";
 import { defineKind } from "../contract.ts";
 import { coilSound } from "../passing-sound.ts";
 import { prepareRecoveryCoil, type RecoveryCoilDesign, recoveryCoilFields } from "./design.ts";

@@ -1,6 +1,6 @@
 import { solveCoil } from "#component/coil/march";
 import { findRoot } from "#numerics/find-root";
-import type { CoilRoom } from "../coil-valve.ts";
+import type { CoilRoom } from "../coil/valve.ts";
 import type { RecoveryCoilDesign } from "./design.ts";
 
 /** The loop in balance. Temperatures of the liquid at its four corners, °C. */

@@ -1,4 +1,4 @@
-import { coilParts } from "../coil-parts.ts";
+import { coilParts } from "../coil/parts.ts";
 import type { Frame } from "../contract.ts";
 import { boxOf, type SectionParts } from "../part.ts";
 import { panPart } from "../service-parts.ts";

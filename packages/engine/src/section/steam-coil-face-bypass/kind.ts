@@ -1,7 +1,7 @@
 import { finEfficiency, surfaceEfficiency } from "#component/finned-surface/fin-efficiency";
 import { inBothUnits } from "../both-units.ts";
-import { steamFigureLines, steamSideWorking } from "../coil-steam-figures.ts";
-import { heatingHeld, steamCoilNotes } from "../coil-steam-notes.ts";
+import { steamFigureLines, steamSideWorking } from "../coil/steam-figures.ts";
+import { heatingHeld, steamCoilNotes } from "../coil/steam-notes.ts";
 import { defineKind } from "../contract.ts";
 import { type FaceBypassDesign, faceBypassFields, prepareFaceBypass } from "./design.ts";
 import { faceBypassLosses } from "./losses.ts";

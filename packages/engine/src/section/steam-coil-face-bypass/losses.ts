@@ -1,4 +1,4 @@
-import { coreLoss } from "../coil-loss.ts";
+import { coreLoss } from "../coil/loss.ts";
 import type { Loss } from "../loss.ts";
 import { airDensity } from "../station.ts";
 import type { FaceBypassDesign } from "./design.ts";

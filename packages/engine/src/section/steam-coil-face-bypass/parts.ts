@@ -1,5 +1,5 @@
 import { partMasses } from "#standard/part-mass";
-import { coilParts, coilSpan } from "../coil-parts.ts";
+import { coilParts, coilSpan } from "../coil/parts.ts";
 import type { Frame } from "../contract.ts";
 import { blank, boxOf, type SectionPart, type SectionParts, sheetPart, weighedPart } from "../part.ts";
 import { blankOffs } from "../service-parts.ts";

@@ -3,7 +3,7 @@ import { steamSaturationTemperature } from "#fluid/steam";
 import { findRoot } from "#numerics/find-root";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
-import { closeEnergy, endCoilRating, setCoilLosses, setFaceVelocity } from "../coil-state.ts";
+import { closeEnergy, endCoilRating, setCoilLosses, setFaceVelocity } from "../coil/state.ts";
 import {
   createSteamRoom,
   noSteamCoilFigures,
@@ -13,7 +13,7 @@ import {
   setSteamSide,
   shutOff,
   solveAtSteam,
-} from "../coil-steam.ts";
+} from "../coil/steam.ts";
 import type { SectionCondition } from "../contract.ts";
 import { actualAirflow, airDensity, beginRating } from "../station.ts";
 import type { FaceBypassDesign } from "./design.ts";

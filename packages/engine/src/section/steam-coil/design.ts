@@ -1,7 +1,7 @@
 import { choice, quantity, type ValuesOf } from "#form/field";
-import { type CoilBlock, prepareCoilBlock } from "../coil-block.ts";
-import { coilCoreFields, rowFields, surfaceField } from "../coil-fields.ts";
-import { steamCoilFields } from "../coil-steam.ts";
+import { type CoilBlock, prepareCoilBlock } from "../coil/block.ts";
+import { coilCoreFields, rowFields, surfaceField } from "../coil/fields.ts";
+import { steamCoilFields } from "../coil/steam.ts";
 import type { Frame } from "../contract.ts";
 
 /** What a person writes about a steam coil. */

@@ -1,8 +1,8 @@
 import { inBothUnits } from "../both-units.ts";
-import { airSideWorking } from "../coil-figures.ts";
-import { coilLosses } from "../coil-loss.ts";
-import { steamFigureLines, steamSideWorking } from "../coil-steam-figures.ts";
-import { heatingHeld, steamCoilNotes } from "../coil-steam-notes.ts";
+import { airSideWorking } from "../coil/figures.ts";
+import { coilLosses } from "../coil/loss.ts";
+import { steamFigureLines, steamSideWorking } from "../coil/steam-figures.ts";
+import { heatingHeld, steamCoilNotes } from "../coil/steam-notes.ts";
 import { defineKind, type Note } from "../contract.ts";
 import { coilSound } from "../passing-sound.ts";
 import { prepareSteamCoil, type SteamCoilDesign, steamCoilSectionFields } from "./design.ts";

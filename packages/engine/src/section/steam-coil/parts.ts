@@ -1,4 +1,4 @@
-import { coilParts } from "../coil-parts.ts";
+import { coilParts } from "../coil/parts.ts";
 import type { Frame } from "../contract.ts";
 import type { SectionParts } from "../part.ts";
 import type { SteamCoilDesign } from "./design.ts";

@@ -1,5 +1,5 @@
-import { casingBottom, drawBlankOff, drawCoilCore } from "../coil-drawing.ts";
-import { drawSteamPiping } from "../coil-steam-drawing.ts";
+import { casingBottom, drawBlankOff, drawCoilCore } from "../coil/drawing.ts";
+import { drawSteamPiping } from "../coil/steam-drawing.ts";
 import type { Frame } from "../contract.ts";
 import type { DisplayItem } from "../display.ts";
 import { pencilFor } from "../pencil.ts";

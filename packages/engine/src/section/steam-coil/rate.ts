@@ -2,7 +2,7 @@ import type { SteamSupply } from "#duty/condition";
 import { steamSaturationTemperature } from "#fluid/steam";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
-import { closeEnergy, setCoilPressure } from "../coil-state.ts";
+import { closeEnergy, setCoilPressure } from "../coil/state.ts";
 import {
   createSteamRoom,
   noSteamCoilFigures,
@@ -14,7 +14,7 @@ import {
   solveAtSteam,
   steamTemperatureFor,
   vacuumBreakerOpens,
-} from "../coil-steam.ts";
+} from "../coil/steam.ts";
 import type { SectionCondition } from "../contract.ts";
 import { beginRating } from "../station.ts";
 import type { SteamCoilDesign } from "./design.ts";

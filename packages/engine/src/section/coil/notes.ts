@@ -3,11 +3,11 @@ import { createCoilWork, createPerformance } from "#component/coil/performance";
 import { freezeTimes } from "#component/coil/time-to-freeze";
 import { airSideCorrelations } from "#component/finned-surface/correlation";
 import type { LiquidSupply } from "#duty/condition";
-import type { Air } from "./air.ts";
-import type { CoilBlock } from "./coil-block.ts";
-import type { LiquidCoilFigures } from "./coil-liquid.ts";
-import { createCoilInlet, setInletAir } from "./coil-state.ts";
-import type { Note } from "./contract.ts";
+import type { Air } from "../air.ts";
+import type { Note } from "../contract.ts";
+import type { CoilBlock } from "./block.ts";
+import type { LiquidCoilFigures } from "./liquid.ts";
+import { createCoilInlet, setInletAir } from "./state.ts";
 
 /** Notes about method and tubes that all liquid coils share. */
 export function liquidCoilNotes(block: CoilBlock, supply: LiquidSupply | undefined, rating: LiquidCoilFigures): Note[] {

@@ -1,7 +1,7 @@
-import type { CoilBlock } from "./coil-block.ts";
-import { casingFlange } from "./coil-block.ts";
-import type { Ink } from "./display.ts";
-import type { Pencil } from "./pencil.ts";
+import type { Ink } from "../display.ts";
+import type { Pencil } from "../pencil.ts";
+import type { CoilBlock } from "./block.ts";
+import { casingFlange } from "./block.ts";
 
 /** Most tube ends drawn one by one; of more, every second, third … is drawn. */
 const mostTubes = 420;

@@ -1,8 +1,8 @@
 import { buildCoil, type Coil, circuitChoices } from "#component/coil/coil";
 import type { FinnedSurface } from "#component/finned-surface/family";
 import type { FinMaterialName, TubeMaterialName } from "#component/finned-surface/material";
-import { inBothUnits } from "./both-units.ts";
-import { type Frame, SectionProblem } from "./contract.ts";
+import { inBothUnits } from "../both-units.ts";
+import { type Frame, SectionProblem } from "../contract.ts";
 
 /** What the core's fields read, with what a kind adds. */
 export interface CoreValues {

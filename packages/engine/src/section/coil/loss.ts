@@ -1,7 +1,7 @@
-import type { CoilBlock } from "./coil-block.ts";
-import type { CoilAirFigures } from "./coil-state.ts";
-import type { Loss } from "./loss.ts";
-import { airDensity } from "./station.ts";
+import type { Loss } from "../loss.ts";
+import { airDensity } from "../station.ts";
+import type { CoilBlock } from "./block.ts";
+import type { CoilAirFigures } from "./state.ts";
 
 /** The finned core of a coil: dry, wet, and what of the two applies. */
 export function coilLosses(design: { readonly block: CoilBlock }, rating: CoilAirFigures): readonly Loss[] {

@@ -1,8 +1,8 @@
 import { createSteamPerformance, createSteamWork, solveSteamCoil } from "#component/coil/steam-coil";
 import { airSideCorrelations } from "#component/finned-surface/correlation";
-import type { CoilBlock } from "./coil-block.ts";
-import type { SteamCoilFigures } from "./coil-steam.ts";
-import type { Note } from "./contract.ts";
+import type { Note } from "../contract.ts";
+import type { CoilBlock } from "./block.ts";
+import type { SteamCoilFigures } from "./steam.ts";
 
 /** K by which a set point counts as held. */
 export const heatingHeld = 0.05;

@@ -1,6 +1,6 @@
 import { steamLatentHeat } from "#fluid/steam";
-import type { SteamCoilFigures } from "./coil-steam.ts";
-import type { FigureLine, WorkingLine } from "./contract.ts";
+import type { FigureLine, WorkingLine } from "../contract.ts";
+import type { SteamCoilFigures } from "./steam.ts";
 
 /** The figures that coils on steam show. */
 export const steamFigureLines: readonly FigureLine<SteamCoilFigures>[] = [

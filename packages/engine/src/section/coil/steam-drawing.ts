@@ -1,6 +1,6 @@
-import type { CoilBlock } from "./coil-block.ts";
-import { casingBottom } from "./coil-drawing.ts";
-import type { Pencil } from "./pencil.ts";
+import type { Pencil } from "../pencil.ts";
+import type { CoilBlock } from "./block.ts";
+import { casingBottom } from "./drawing.ts";
 
 /** Steam in at the top of each coil, condensate out at its foot through a drop leg to scale, with trap and vacuum breaker. */
 export function drawSteamPiping(pencil: Pencil, block: CoilBlock, dropLeg: number, vacuumBreaker: boolean): void {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import cases from "../../../../reference/cases/casing.json" with { type: "json" };
-import { chilledWaterCoilFields, prepareChilledWaterCoil } from "./chilled-water-coil/design.ts";
-import { chilledWaterCoilParts } from "./chilled-water-coil/parts.ts";
-import type { SectionPart } from "./part.ts";
-import { valuesOfText } from "./shipped.test-data.ts";
+import cases from "../../../../../reference/cases/casing.json" with { type: "json" };
+import { chilledWaterCoilFields, prepareChilledWaterCoil } from "../chilled-water-coil/design.ts";
+import { chilledWaterCoilParts } from "../chilled-water-coil/parts.ts";
+import type { SectionPart } from "../part.ts";
+import { valuesOfText } from "../shipped.test-data.ts";
 
 const frame = { width: 0.9, height: 0.9, hand: "right" } as const;
 

@@ -3,10 +3,10 @@ import type { Liquid } from "#fluid/liquid";
 import { liquidDensity } from "#fluid/liquid";
 import type { MaterialName, SheetMetal } from "#standard/material";
 import { partMasses, partSheets } from "#standard/part-mass";
-import { type CoilBlock, casingFlange } from "./coil-block.ts";
-import type { Frame } from "./contract.ts";
-import { assembly, blank, boxOf, type SectionPart, sheetPart, solidPart, weighedPart } from "./part.ts";
-import { blankOffs } from "./service-parts.ts";
+import type { Frame } from "../contract.ts";
+import { assembly, blank, boxOf, type SectionPart, sheetPart, solidPart, weighedPart } from "../part.ts";
+import { blankOffs } from "../service-parts.ts";
+import { type CoilBlock, casingFlange } from "./block.ts";
 
 /** What goes with the cores of a section's coils. */
 export interface CoilFittings {

@@ -1,10 +1,10 @@
 import { dryAirPressureDrop } from "#component/coil/air-pressure";
 import { finEfficiency, surfaceEfficiency } from "#component/finned-surface/fin-efficiency";
-import type { CoilBlock } from "./coil-block.ts";
-import type { LiquidCoilFigures } from "./coil-liquid.ts";
-import type { CoilAirFigures } from "./coil-state.ts";
-import type { WorkingLine } from "./contract.ts";
-import { absolutePressure } from "./station.ts";
+import type { WorkingLine } from "../contract.ts";
+import { absolutePressure } from "../station.ts";
+import type { CoilBlock } from "./block.ts";
+import type { LiquidCoilFigures } from "./liquid.ts";
+import type { CoilAirFigures } from "./state.ts";
 
 /** A design that holds a coil block. */
 interface WithBlock {

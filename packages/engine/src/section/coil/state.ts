@@ -5,11 +5,11 @@ import { peakToMeanAfterResistance } from "#component/fitting-loss";
 import type { Liquid } from "#fluid/liquid";
 import { airStream, settle } from "#fluid/mixing";
 import { condensedWaterEnthalpy } from "#fluid/moist-air";
-import type { Air } from "./air.ts";
-import type { CoilBlock } from "./coil-block.ts";
-import type { SectionRating } from "./contract.ts";
-import { settleDryBulb } from "./settle-state.ts";
-import { absolutePressure, actualAirflow, airDensity, endRating, enthalpyFlow } from "./station.ts";
+import type { Air } from "../air.ts";
+import type { SectionRating } from "../contract.ts";
+import { settleDryBulb } from "../settle-state.ts";
+import { absolutePressure, actualAirflow, airDensity, endRating, enthalpyFlow } from "../station.ts";
+import type { CoilBlock } from "./block.ts";
 
 /** What every coil section reports about its air side. */
 export interface CoilAirFigures extends SectionRating {

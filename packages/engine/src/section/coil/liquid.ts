@@ -2,9 +2,9 @@ import { liquidPressureDrop } from "#component/coil/liquid-pressure";
 import type { CoilPerformance } from "#component/coil/performance";
 import { surfaceDistance } from "#component/finned-surface/family";
 import { type Liquid, liquidDensity, liquidFreezePoint } from "#fluid/liquid";
-import type { CoilBlock } from "./coil-block.ts";
-import { type CoilAirFigures, noCoilAirFigures } from "./coil-state.ts";
-import { equalPercentageStroke } from "./coil-valve.ts";
+import type { CoilBlock } from "./block.ts";
+import { type CoilAirFigures, noCoilAirFigures } from "./state.ts";
+import { equalPercentageStroke } from "./valve.ts";
 
 /** What every coil with liquid in its tubes reports. Flows are of all coils of the section together. */
 export interface LiquidCoilFigures extends CoilAirFigures {

@@ -9,8 +9,8 @@ import {
 import type { LiquidSupply } from "#duty/condition";
 import { liquidDensity } from "#fluid/liquid";
 import { findRoot } from "#numerics/find-root";
-import type { CoilBlock } from "./coil-block.ts";
-import { createCoilInlet } from "./coil-state.ts";
+import type { CoilBlock } from "./block.ts";
+import { createCoilInlet } from "./state.ts";
 
 /** m/s in the tubes beyond which no coil is run: the flow of a valve that stands open ends here. */
 export const highestTubeVelocity = 2.4;

@@ -15,8 +15,8 @@ import { surfaceDistance } from "#component/finned-surface/family";
 import type { SteamSupply } from "#duty/condition";
 import { steamLatentHeat, steamSaturationPressure, steamSaturationTemperature } from "#fluid/steam";
 import { choice, flag, quantity } from "#form/field";
-import type { CoilBlock } from "./coil-block.ts";
-import { type CoilAirFigures, noCoilAirFigures } from "./coil-state.ts";
+import type { CoilBlock } from "./block.ts";
+import { type CoilAirFigures, noCoilAirFigures } from "./state.ts";
 
 /** Fields that coils on steam share. */
 export const steamCoilFields = {
