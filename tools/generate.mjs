@@ -47,6 +47,7 @@ const generators = [
     "sound",
     "dampers",
     "weigh",
+    "draw",
     "takeoff",
     "price",
     "air",

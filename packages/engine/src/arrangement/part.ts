@@ -20,6 +20,8 @@ export interface Part {
   /** Corner nearest the origin, and size, of the box around it. */
   readonly place: Point;
   readonly size: Point;
+  /** What fills the box; a plain box where undefined. */
+  readonly form: SectionPart["form"];
   /** kg, dry, of all of it. */
   readonly mass: number;
   /** kg that it carries when the unit runs: water, dust. */
@@ -53,6 +55,7 @@ export function placedPart(part: SectionPart, parentKey: string, section: string
     material: part.material,
     place: { x: box.x + shift.x, y: box.y + shift.y, z: box.z + shift.z },
     size: { x: box.length, y: box.width, z: box.height },
+    form: part.form,
     mass: part.mass + sumOf(children, (child) => child.mass),
     carried: (part.carried ?? 0) + sumOf(children, (child) => child.carried),
     massSource: part.massSource,
@@ -79,6 +82,7 @@ export function partGroup(key: string, name: string, section: string | undefined
     material: undefined,
     place: low,
     size: { x: most(children, "x") - low.x, y: most(children, "y") - low.y, z: most(children, "z") - low.z },
+    form: undefined,
     mass: sumOf(children, (child) => child.mass),
     carried: sumOf(children, (child) => child.carried),
     massSource: "definition sum of its parts",

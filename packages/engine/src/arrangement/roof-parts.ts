@@ -1,5 +1,5 @@
 import { sheetMass } from "#component/sheet-metal";
-import { blank, type SectionPart } from "#section/part";
+import { blank, type PartForm, type SectionPart } from "#section/part";
 import type { Unit } from "#unit/unit";
 import { type Part, partGroup, placedPart } from "./part.ts";
 
@@ -23,6 +23,19 @@ export function roofRise(unit: Unit): number {
   return roofGap + across * unit.casing.roofSlope + 40;
 }
 
+/** The sheet in shares of the roof's box: low on the side away from the doors, with a drip edge on both. */
+function slopedForm(unit: Unit, { height }: SectionPart["box"]): PartForm {
+  const [low, high] = [roofGap / height, (height - 20) / height];
+  const [thick, drip] = [12 / height, 30 / height];
+  const edge = 0.004;
+  const at = (y: number, z: number) => (unit.frame.hand === "right" ? [1 - y, z] : [y, z]);
+  const outline = [
+    ...[at(0, low - drip), at(0, low + thick), at(1, high + thick), at(1, high - drip), at(1 - edge, high - drip)],
+    ...[at(1 - edge, high), at(edge, low), at(edge, low - drip)],
+  ];
+  return { shape: "prisms", axis: "x", outlines: [outline.flat()] };
+}
+
 /** The weather roof over the cabinet: seamed sheet on purlins, falling away from the doors. */
 export function roofParts(unit: Unit, placement: Placement): Part | undefined {
   if (!hasRoof(unit, placement)) return undefined;
@@ -43,6 +56,7 @@ export function roofParts(unit: Unit, placement: Placement): Part | undefined {
   const common = { kind: "roof", material: outerMetal, box, shares: true, wet: true } as const;
   const sheet: SectionPart = {
     ...common,
+    form: slopedForm(unit, box),
     key: "sheet",
     name: "roof sheet",
     mass: length * sloped * perArea,

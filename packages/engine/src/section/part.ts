@@ -44,6 +44,12 @@ export interface PartBox {
   readonly height: number;
 }
 
+/** What fills a part's box where that is not a plain box, for solids and silhouettes. */
+export type PartForm =
+  | { readonly shape: "cylinder"; readonly axis: "x" | "y" | "z" }
+  /** Outlines drawn out along an axis over the whole box: pairs of shares (0…1) of its two other sides, in the order x, y, z. */
+  | { readonly shape: "prisms"; readonly axis: "x" | "y" | "z"; readonly outlines: readonly (readonly number[])[] };
+
 /** A rectangle of sheet to be cut, mm, flanges included. */
 export interface Blank {
   readonly length: number;
@@ -67,6 +73,7 @@ export interface SectionPart {
   /** Undefined for assemblies. */
   readonly material?: MaterialName;
   readonly box: PartBox;
+  readonly form?: PartForm;
   /** kg, dry, without what its children weigh. */
   readonly mass: number;
   /** kg that it carries when the unit runs: water in tubes and on fins, dust in filters. */
@@ -131,7 +138,7 @@ export function blank(length: number, width: number, count = 1): Blank {
   return { length: 1000 * length, width: 1000 * width, count };
 }
 
-type Extras = Partial<Pick<SectionPart, "wet" | "shares" | "count" | "carried" | "bought">>;
+type Extras = Partial<Pick<SectionPart, "wet" | "shares" | "count" | "carried" | "bought" | "form">>;
 
 /** A part cut from sheet: its mass is that of its blanks. */
 export function sheetPart(

@@ -20,6 +20,7 @@ export type CommandName =
   | "import-fan"
   | "dampers"
   | "weigh"
+  | "draw"
   | "takeoff"
   | "price"
   | "air"
@@ -61,6 +62,7 @@ export const schemaNames = [
   "sound",
   "dampers",
   "weigh",
+  "draw",
   "takeoff",
   "price",
   "air",
@@ -169,6 +171,26 @@ export const commands: readonly CommandLine[] = [
     examples: [
       { line: "weigh examples/large-vivarium.yaml", meaning: "masses, pieces, lifting, traps" },
       { line: "weigh job.yaml --parts --json", meaning: "the whole tree of parts, for another program" },
+    ],
+  },
+  {
+    name: "draw",
+    meaning: "general arrangement drawings of a job",
+    details:
+      "Draws the unit to scale from its tree of parts and writes SVG, to a file or to standard output. With --json the display list is printed, in millimetres, and with --solids the parts as boxes, cylinders and prisms for a viewer.",
+    operands: [job],
+    options: [
+      { flags: "--view <view>", meaning: "what is drawn", choices: ["side"], default: "side" },
+      { flags: "--svg <file>", meaning: "write the picture to this file instead of standard output" },
+      { flags: "--width <points>", meaning: "width of the picture", default: "1100" },
+      { flags: "--solids", meaning: "with --json: add the parts as solids" },
+      units,
+      json("draw"),
+      catalogue,
+    ],
+    examples: [
+      { line: "draw job.yaml --view side --svg side.svg", meaning: "the side elevation" },
+      { line: "draw job.yaml --json --solids", meaning: "the display list and the solids, for another program" },
     ],
   },
   {

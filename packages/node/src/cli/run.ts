@@ -4,6 +4,7 @@ import { airCommand } from "./air/air-command.ts";
 import { coilCommand } from "./coil/coil-command.ts";
 import { programName } from "./command-table.ts";
 import { dampersCommand } from "./dampers/dampers-command.ts";
+import { drawCommand } from "./draw/draw-command.ts";
 import { exitCode, UsageProblem } from "./exit-code.ts";
 import { fanCommand } from "./fan/fan-command.ts";
 import { fitSurfaceCommand } from "./fit-surface/fit-surface-command.ts";
@@ -26,6 +27,7 @@ const actions: Actions = {
   "import-fan": importFanCommand,
   dampers: dampersCommand,
   weigh: weighCommand,
+  draw: drawCommand,
   takeoff: takeoffCommand,
   price: priceCommand,
   air: airCommand,

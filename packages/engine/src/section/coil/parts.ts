@@ -188,7 +188,7 @@ function headersOf(block: CoilBlock, index: number, zones: Zones, fittings: Coil
       tubeMetal(coil.tubeMaterial),
       boxOf(x, zones.headers.from + place * room, z, depth, Math.min(room, outside), length),
       metal,
-      { carried: filling },
+      { carried: filling, form: { shape: "cylinder", axis: "z" } },
     ),
   );
 }

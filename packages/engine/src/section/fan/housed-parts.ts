@@ -1,8 +1,18 @@
 import { partMasses } from "#standard/part-mass";
 import type { Frame } from "../contract.ts";
-import { assembly, blank, boxOf, type SectionPart, sheetPart, weighedPart } from "../part.ts";
+import {
+  assembly,
+  blank,
+  boxOf,
+  type PartBox,
+  type PartForm,
+  type SectionPart,
+  sheetPart,
+  weighedPart,
+} from "../part.ts";
 import { baseEnds, motorAt, motorSize } from "./base.ts";
 import type { FanDesign } from "./design.ts";
+import { scrollOutline } from "./housing.ts";
 import { baseMass, fanMasses, fanMiddle, fanPiece, motorPart, springParts, sprung } from "./pieces.ts";
 
 /** m: height of the base of channel. */
@@ -46,6 +56,22 @@ export function housedFan(design: FanDesign, frame: Frame, index: number): Secti
   ]);
 }
 
+const roundAcross = { shape: "cylinder", axis: "y" } as const;
+
+/** The scroll in shares of its box. */
+function scrollForm(design: FanDesign, housing: PartBox): PartForm {
+  const { scroll, diameter, shaftPlace, baseHeight, reach } = design;
+  if (scroll === undefined || reach === undefined) return { shape: "prisms", axis: "y", outlines: [] };
+  const shaft = { x: 1000 * shaftPlace, z: 1000 * (baseHeight + reach.below * diameter) };
+  const size = 1000 * diameter;
+  const outline = scrollOutline(scroll, design.discharge).map((value, index) =>
+    index % 2 === 0
+      ? (shaft.x + size * value - housing.x) / housing.length
+      : (shaft.z + size * value - housing.z) / housing.height,
+  );
+  return { shape: "prisms", axis: "y", outlines: [outline] };
+}
+
 interface Shaft {
   readonly x: number;
   readonly y: number;
@@ -70,18 +96,28 @@ function turningParts(design: FanDesign, frame: Frame, shaft: Shaft, half: numbe
   const blades = (wheel.wheelWidth * diameter) / 2;
   const round = (radius: number, width: number) =>
     boxOf(shaft.x - radius, shaft.y - width, shaft.z - radius, 2 * radius, 2 * width, 2 * radius);
-  const parts = [
-    fanPiece("housing", "housing with inlet cones", "housing", housing, masses.housing, design, true),
-    fanPiece("wheel", "wheel", "wheel", round(diameter / 2, blades), masses.wheel, design, true),
+  const parts: SectionPart[] = [
+    {
+      ...fanPiece("housing", "housing with inlet cones", "housing", housing, masses.housing, design, true),
+      form: scrollForm(design, housing),
+    },
+    {
+      ...fanPiece("wheel", "wheel", "wheel", round(diameter / 2, blades), masses.wheel, design, true),
+      form: roundAcross,
+    },
   ];
   const side = frame.hand === "right" ? -1 : 1;
   if (design.drive === "direct") {
     const { diameter: body, length } = motorSize(design.motorPower);
     const y = side < 0 ? shaft.y - half - length : shaft.y + half;
-    return [...parts, motorPart(boxOf(shaft.x - body / 2, y, shaft.z - body / 2, body, length, body), design, false)];
+    const motor = motorPart(boxOf(shaft.x - body / 2, y, shaft.z - body / 2, body, length, body), design, false);
+    return [...parts, { ...motor, form: roundAcross }];
   }
   const radius = 0.042 * diameter;
-  parts.push(fanPiece("shaft", "shaft", "shaft", round(radius, half + beside), masses.shaft, design, true));
+  parts.push({
+    ...fanPiece("shaft", "shaft", "shaft", round(radius, half + beside), masses.shaft, design, true),
+    form: roundAcross,
+  });
   for (const [key, end] of [
     ["right", -1],
     ["left", 1],
@@ -128,11 +164,14 @@ function beltSide(
   const box = boxOf(left, beltY, low, right - left, 0.06 * diameter, high - low);
   const extras = { shares: true, bought: design.belts.head.name };
   return [
-    motorPart(
-      boxOf(motor.x - body.diameter / 2, motorY, motor.z - body.diameter / 2, body.diameter, length, body.diameter),
-      design,
-      true,
-    ),
+    {
+      ...motorPart(
+        boxOf(motor.x - body.diameter / 2, motorY, motor.z - body.diameter / 2, body.diameter, length, body.diameter),
+        design,
+        true,
+      ),
+      form: roundAcross,
+    },
     weighedPart("drive", "sheaves and belts", "drive", "cast iron", box, driveMass, partMasses.source, extras),
     weighedPart(
       "guard",

@@ -44,6 +44,26 @@ export function scrollRadius(shape: ScrollShape, angle: number): number {
   return shape.cutOffRadius * Math.exp(shape.growth * turned);
 }
 
+/**
+ * The outline of a scroll as it stands, pairs in wheel diameters from the shaft: the outlet's upper edge, the spiral from its
+ * top round to the cut-off, the outlet's lower edge.
+ */
+export function scrollOutline(shape: ScrollShape, discharge: "forward" | "up" | "down", steps = 36): readonly number[] {
+  const turn = turnOf(discharge);
+  const first = -1.5 * Math.PI;
+  const points = [shape.reach, shape.top];
+  for (let step = 0; step <= steps; step++) {
+    const angle = first + ((shape.cutOffAngle - first) * step) / steps;
+    const radius = scrollRadius(shape, angle);
+    points.push(radius * Math.cos(angle), radius * Math.sin(angle));
+  }
+  points.push(shape.reach, shape.outletBottom);
+  return points.map((value, index) => {
+    const [x, y] = index % 2 === 0 ? [value, points[index + 1]!] : [points[index - 1]!, value];
+    return index % 2 === 0 ? x * Math.cos(turn) - y * Math.sin(turn) : x * Math.sin(turn) + y * Math.cos(turn);
+  });
+}
+
 /** How far a housing reaches from the shaft, in wheel diameters, as it stands. */
 export interface HousingReach {
   readonly before: number;

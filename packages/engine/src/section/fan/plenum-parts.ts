@@ -7,6 +7,8 @@ import { baseMass, fanMasses, fanPiece, motorPart, springParts, sprung } from ".
 /** m: depth of the frame under a wheel, and of a spring's foot above the floor of its cell. */
 const frameDepth = 0.06;
 
+const roundAlong = { shape: "cylinder", axis: "x" } as const;
+
 /** The inlet wall and every wheel of the array behind it. */
 export function plenumFans(design: FanDesign, frame: Frame): readonly SectionPart[] {
   const { columns, rows } = design;
@@ -60,8 +62,19 @@ function plenumWheel(design: FanDesign, frame: Frame, row: number, column: numbe
   const around = (x: number, length: number, radius: number) =>
     boxOf(x, middle.y - radius, middle.z - radius, length, 2 * radius, 2 * radius);
   const children: SectionPart[] = [
-    fanPiece("wheel", "plenum wheel", "wheel", around(shroud, back - shroud, diameter / 2), masses.wheel, design, true),
-    motorPart(around(motorFrom, motor.length, motor.diameter / 2), design, true),
+    {
+      ...fanPiece(
+        "wheel",
+        "plenum wheel",
+        "wheel",
+        around(shroud, back - shroud, diameter / 2),
+        masses.wheel,
+        design,
+        true,
+      ),
+      form: roundAlong,
+    },
+    { ...motorPart(around(motorFrom, motor.length, motor.diameter / 2), design, true), form: roundAlong },
     fanPiece(
       "frame",
       "frame and pedestal",
@@ -96,7 +109,7 @@ function plenumWheel(design: FanDesign, frame: Frame, row: number, column: numbe
   const key = `wheel ${row + 1}.${column + 1}`;
   return assembly(key, design.count === 1 ? "fan" : `fan in row ${row + 1}, column ${column + 1}`, [
     sprung(children, design.isolation === "springs"),
-    cone,
+    { ...cone, form: roundAlong },
     ...springParts(design, base, floor, Math.max(0.01, underside - floor), carried),
   ]);
 }

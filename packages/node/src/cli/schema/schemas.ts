@@ -4,6 +4,7 @@ import { alternativesSchema } from "../coil/alternatives-schema.ts";
 import { coilSchema } from "../coil/coil-schema.ts";
 import type { schemaNames } from "../command-table.ts";
 import { dampersSchema } from "../dampers/dampers-schema.ts";
+import { drawSchema } from "../draw/draw-schema.ts";
 import { fanSchema } from "../fan/fan-schema.ts";
 import { priceSchema } from "../price/price-schema.ts";
 import { rateSchema } from "../rate/rate-schema.ts";
@@ -23,6 +24,7 @@ export const schemas: Readonly<Record<SchemaName, () => object>> = {
   sound: soundSchema,
   dampers: dampersSchema,
   weigh: weighSchema,
+  draw: drawSchema,
   takeoff: takeoffSchema,
   price: priceSchema,
   air: airSchema,
