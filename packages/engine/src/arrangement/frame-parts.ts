@@ -1,4 +1,5 @@
-import type { PartForm, SectionPart } from "#section/part";
+import type { SectionPart } from "#section/part";
+import { ringForm } from "#section/part-form";
 import { casingFrameSource, casingFrames } from "#standard/casing-frame";
 import type { Unit } from "#unit/unit";
 import { type Part, partGroup, placedPart } from "./part.ts";
@@ -75,23 +76,6 @@ function endEdges(unit: Unit, { panel, length, width, height }: Outside): readon
   });
 }
 
-/** A ring of edges `thick` mm wide around a box of `width` by `height`, along the airflow. */
-function ringForm(thick: number, width: number, height: number): PartForm {
-  const [y, z] = [thick / width, thick / height];
-  const bar = (left: number, low: number, right: number, high: number) => [
-    left,
-    low,
-    right,
-    low,
-    right,
-    high,
-    left,
-    high,
-  ];
-  const outlines = [bar(0, 0, 1, z), bar(0, 1 - z, 1, 1), bar(0, z, y, 1 - z), bar(1 - y, z, 1, 1 - z)];
-  return { shape: "prisms", axis: "x", outlines };
-}
-
 /** A joint of two pieces: a ring of edges on both sides, built into the panels, with gasket and bolts. */
 function jointRings(unit: Unit, { panel, width, height }: Outside, joints: readonly number[]): readonly SectionPart[] {
   return joints.map((at, index) => {
@@ -110,7 +94,7 @@ function jointRings(unit: Unit, { panel, width, height }: Outside, joints: reado
       name: "joint with gasket and bolts",
       mass: 2.25 * around * perMillimetre(unit),
       shares: true,
-      form: ringForm(panel, box.width, box.height),
+      form: ringForm("x", panel / box.width, panel / box.height),
     };
   });
 }

@@ -1,5 +1,6 @@
 import { sheetMass } from "#component/sheet-metal";
 import { blank, type PartForm, type SectionPart } from "#section/part";
+import { prisms } from "#section/part-form";
 import type { Unit } from "#unit/unit";
 import { type Part, partGroup, placedPart } from "./part.ts";
 
@@ -33,7 +34,7 @@ function slopedForm(unit: Unit, { height }: SectionPart["box"]): PartForm {
     ...[at(0, low - drip), at(0, low + thick), at(1, high + thick), at(1, high - drip), at(1 - edge, high - drip)],
     ...[at(1 - edge, high), at(edge, low), at(edge, low - drip)],
   ];
-  return { shape: "prisms", axis: "x", outlines: [outline.flat()] };
+  return prisms("x", () => [outline.flat()]);
 }
 
 /** The weather roof over the cabinet: seamed sheet on purlins, falling away from the doors. */

@@ -52,6 +52,7 @@ export interface PrismSolid extends SolidBase {
  */
 export type Solid = BoxSolid | CylinderSolid | PrismSolid;
 
+const outerKinds = new Set<PartKind>(["door", "window", "pipe"]);
 const casingGroups = new Set(["base", "casing", "frame", "roof", "lugs"]);
 
 /** The part tree as solids; walls are cut where doors, hatches and openings stand in them. */
@@ -59,11 +60,12 @@ export function solidsOf(arrangement: Arrangement): readonly Solid[] {
   const holes = arrangement.sections.flatMap(({ part }) =>
     part.children.filter(({ kind }) => kind === "door" || kind === "collar"),
   );
+  const windows = arrangement.sections.flatMap(({ part }) => part.children.filter(({ kind }) => kind === "window"));
   const solids: Solid[] = [];
   for (const group of arrangement.whole.children) {
     const isCasing = casingGroups.has(group.key);
     visitSolidLeaves(group, (leaf) => {
-      const layer = isCasing || leaf.kind === "door" ? "casing" : "insides";
+      const layer = isCasing || outerKinds.has(leaf.kind) ? "casing" : "insides";
       const base: SolidBase = {
         key: leaf.key,
         part: leaf.key,
@@ -74,7 +76,8 @@ export function solidsOf(arrangement: Arrangement): readonly Solid[] {
         wet: leaf.wet,
         layer,
       };
-      solids.push(...(leaf.kind === "panel" ? panelSolids(leaf, base, holes) : partSolids(leaf, base)));
+      const cut = leaf.kind === "panel" ? holes : leaf.kind === "door" ? windows : undefined;
+      solids.push(...(cut === undefined ? partSolids(leaf, base) : panelSolids(leaf, base, cut)));
     });
   }
   return solids;
@@ -112,9 +115,10 @@ function partSolids(part: Part, base: SolidBase): readonly Solid[] {
       { ...base, shape: "cylinder", axis, centre, radius: Math.min(size[across], size[up]) / 2, length: size[axis] },
     ];
   }
-  return form.outlines.map((shares, index) => ({
+  const outlines = form.outlines();
+  return outlines.map((shares, index) => ({
     ...base,
-    key: form.outlines.length === 1 ? base.key : `${base.key}#${index + 1}`,
+    key: outlines.length === 1 ? base.key : `${base.key}#${index + 1}`,
     shape: "prism",
     axis,
     outline: outlineOf(part, axis, shares),

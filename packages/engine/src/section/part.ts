@@ -11,6 +11,7 @@ export type PartKind =
   | "rail"
   | "roof"
   | "door"
+  | "window"
   | "collar"
   | "pan"
   | "screen"
@@ -21,6 +22,7 @@ export type PartKind =
   | "fins"
   | "tubes"
   | "header"
+  | "pipe"
   | "wheel"
   | "housing"
   | "shaft"
@@ -30,6 +32,8 @@ export type PartKind =
   | "guard"
   | "spring"
   | "flexible"
+  | "restraint"
+  | "trap"
   | "light"
   | "lug"
   | "box";
@@ -48,7 +52,11 @@ export interface PartBox {
 export type PartForm =
   | { readonly shape: "cylinder"; readonly axis: "x" | "y" | "z" }
   /** Outlines drawn out along an axis over the whole box: pairs of shares (0…1) of its two other sides, in the order x, y, z. */
-  | { readonly shape: "prisms"; readonly axis: "x" | "y" | "z"; readonly outlines: readonly (readonly number[])[] };
+  | {
+      readonly shape: "prisms";
+      readonly axis: "x" | "y" | "z";
+      readonly outlines: () => readonly (readonly number[])[];
+    };
 
 /** A rectangle of sheet to be cut, mm, flanges included. */
 export interface Blank {
@@ -105,14 +113,21 @@ export type WallFace = "entry" | "exit" | "right" | "left" | "top" | "bottom";
 export interface WallPart {
   readonly key: string;
   readonly name: string;
-  readonly kind: "door" | "hatch" | "collar";
+  readonly kind: "door" | "hatch" | "collar" | "pipe" | "fixture";
   readonly face: WallFace;
   /** In the section's own millimetres; flat in the direction across the wall. */
   readonly box: PartBox;
   /** What air passes an opening; undefined for doors and hatches. */
   readonly air?: "outside" | "return" | "supply";
+  /** Which way a door opens; against the wall pressure when left out. */
   readonly opens?: "outward" | "inward";
+  /** Edge on which a door is hinged; the arrangement chooses when left out. */
+  readonly hinges?: "upstream" | "downstream";
   readonly window?: boolean;
+  /** m that a pipe reaches into the cabinet, to what it joins. */
+  readonly reach?: number;
+  /** What a fixture on the outside is ordered by. */
+  readonly bought?: string;
 }
 
 /** What a section is built of. */

@@ -1,6 +1,7 @@
 import { partMasses } from "#standard/part-mass";
 import type { Frame } from "./contract.ts";
-import { blank, boxOf, type SectionPart, sheetPart, type WallPart, weighedPart } from "./part.ts";
+import { blank, boxOf, type PartForm, type SectionPart, sheetPart, type WallPart, weighedPart } from "./part.ts";
+import { bar, prisms } from "./part-form.ts";
 
 const inch = 0.0254;
 /** m: narrowest door that a person uses, and the usual one; common practice of owners. */
@@ -32,9 +33,23 @@ export function serviceDoor(
     kind: "door",
     face: frame.hand,
     box: boxOf((from + to - width) / 2, y, Math.min(0.15, frame.height - doorEdge - height), width, 0, height),
-    opens: "outward",
     window,
   };
+}
+
+/** A pipe through the service side at `x` and `z` m of the section: a stub on the outside that the site's pipe is joined to. */
+export function pipeThroughWall(
+  frame: Frame,
+  key: string,
+  name: string,
+  pipe: { readonly diameter: number; readonly reach: number },
+  x: number,
+  z: number,
+): WallPart {
+  const { diameter, reach } = pipe;
+  const at = againstWall(frame, frame.hand, 0);
+  const box = boxOf(x - diameter / 2, at, z - diameter / 2, diameter, 0, diameter);
+  return { key, name, kind: "pipe", face: frame.hand, box, reach };
 }
 
 /** A vapour-tight light under the ceiling in the middle between `from` and `to` m. */
@@ -83,11 +98,23 @@ export function blankOffs(
     );
 }
 
-/** A pan of 14-gauge stainless with its lips and its drain coupling. */
+/** Fall of a pan's floor to its drain. */
+const panFall = 0.01;
+
+/** A pan of 14-gauge stainless with its lips and its drain coupling; its floor falls along the airflow. */
 export function panPart(key: string, name: string, box: ReturnType<typeof boxOf>, drains = 1): SectionPart {
   const [length, width, depth] = [box.length / 1000, box.width / 1000, box.height / 1000];
   return sheetPart(key, name, "pan", "stainless steel 304", "14", box, [blank(length + 2 * depth, width + 2 * depth)], {
     wet: true,
     count: drains,
+    form: panForm(length, depth),
   });
+}
+
+/** Floor with its fall, and the lips before and behind; lengths in m. */
+function panForm(length: number, depth: number): PartForm {
+  const thick = 0.002;
+  const fall = Math.min(panFall * length, 0.4 * depth);
+  const [high, low, up, lip] = [(fall + thick) / depth, thick / depth, fall / depth, thick / length];
+  return prisms("y", () => [[0, up, 1, 0, 1, low, 0, high], bar(0, high, lip, 1), bar(1 - lip, low, 1, 1)]);
 }

@@ -32,6 +32,12 @@ export const partMasses = {
   leastBearing: 2.5,
   /** kg for each m² of fin: water that hangs on wet fins. */
   waterOnFins: 0.1,
+  /** kg: a lockable disconnect in its box; a shipping restraint of a spring; a thrust restraint. */
+  disconnect: 5,
+  shippingRestraint: 1.2,
+  thrustRestraint: 4,
+  /** kg for each metre of lubrication line. */
+  lubricationLine: 0.12,
   /** kg of a lifting lug. */
   liftingLug: 3.5,
   /** kg of a steam trap, and of a control valve with actuator inside the cabinet: none is counted in the unit. */

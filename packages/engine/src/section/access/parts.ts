@@ -8,6 +8,7 @@ interface AccessSize {
   readonly doorWidth: number;
   readonly doorHeight: number;
   readonly swing: "outward" | "inward";
+  readonly hinges: "upstream" | "downstream";
   readonly window: boolean;
   readonly light: boolean;
 }
@@ -27,6 +28,7 @@ export function accessParts(design: AccessSize, frame: Frame): SectionParts {
         face: frame.hand,
         box,
         opens: design.swing,
+        hinges: design.hinges,
         window: design.window,
       },
     ],

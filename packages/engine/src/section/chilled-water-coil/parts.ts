@@ -1,4 +1,4 @@
-import { coilParts, coilSpan, fillingWater } from "../coil/parts.ts";
+import { coilConnections, coilParts, coilSpan, fillingWater } from "../coil/parts.ts";
 import type { Frame } from "../contract.ts";
 import { blank, boxOf, type SectionPart, type SectionParts, sheetPart } from "../part.ts";
 import { panPart } from "../service-parts.ts";
@@ -17,7 +17,7 @@ export function chilledWaterCoilParts(design: ChilledWaterCoilDesign, frame: Fra
       ...coilParts(block, frame, fittings),
       ...(design.intermediatePans ? betweenCoils(design, frame) : []),
     ],
-    walls: [],
+    walls: coilConnections(block, frame, fittings),
   };
 }
 

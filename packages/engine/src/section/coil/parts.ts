@@ -4,8 +4,9 @@ import { liquidDensity } from "#fluid/liquid";
 import type { MaterialName, SheetMetal } from "#standard/material";
 import { partMasses, partSheets } from "#standard/part-mass";
 import type { Frame } from "../contract.ts";
-import { assembly, blank, boxOf, type SectionPart, sheetPart, solidPart, weighedPart } from "../part.ts";
-import { blankOffs } from "../service-parts.ts";
+import { assembly, blank, boxOf, type SectionPart, sheetPart, solidPart, type WallPart, weighedPart } from "../part.ts";
+import { roundForm } from "../part-form.ts";
+import { blankOffs, pipeThroughWall } from "../service-parts.ts";
 import { type CoilBlock, casingFlange } from "./block.ts";
 
 /** What goes with the cores of a section's coils. */
@@ -165,32 +166,78 @@ function innerTubes(length: number, tubes: number, diameter: number, box: Return
   });
 }
 
-/** Supply and return header side by side in the room between tube sheet and wall. */
+/** A header in its place, m. */
+interface HeaderPlace {
+  readonly name: string;
+  readonly x: number;
+  readonly y: number;
+  readonly depth: number;
+  readonly width: number;
+}
+
+/**
+ * Both headers in the room between tube sheet and wall: over the first and the last row where the coil is deep enough for
+ * two, side by side where it is not. Water enters where the air leaves, but for parallel flow.
+ */
+function headerPlaces(block: CoilBlock, zones: Zones, { connection, liquid }: CoilFittings): readonly HeaderPlace[] {
+  const outside = connection + 2 * partSheets.headerWall;
+  const isDeep = block.casingDepth - 0.01 >= 2 * outside;
+  const room = zones.headers.width / (isDeep ? 1 : 2);
+  const depth = Math.min(outside, block.casingDepth - 0.01);
+  const near = block.start + 0.005;
+  const far = isDeep ? block.start + block.casingDepth - 0.005 - depth : near;
+  const names = liquid === undefined ? ["steam header", "condensate header"] : ["supply header", "return header"];
+  const entersLast = liquid !== undefined && block.coil.flow === "counter";
+  return names.map((name, place) => ({
+    name,
+    x: (place === 0) === entersLast ? far : near,
+    y: zones.headers.from + (isDeep ? 0 : place * room),
+    depth,
+    width: Math.min(room, outside),
+  }));
+}
+
 function headersOf(block: CoilBlock, index: number, zones: Zones, fittings: CoilFittings): readonly SectionPart[] {
   const { coil } = block;
   const inside = fittings.connection;
-  const outside = inside + 2 * partSheets.headerWall;
   const length = coil.bank.finnedHeight;
-  const room = zones.headers.width / 2;
   const z = block.base + index * block.pitch + casingFlange;
-  const x = block.start + 0.005;
-  const depth = Math.min(outside, block.casingDepth - 0.01);
   const metal = Math.PI * (inside + partSheets.headerWall) * partSheets.headerWall * (length + 0.15);
   const liquid = fittings.liquid;
   const filling =
     liquid === undefined ? 0 : (Math.PI / 4) * inside ** 2 * length * liquidDensity(liquid, fillingTemperature);
-  const names = liquid === undefined ? ["steam header", "condensate header"] : ["supply header", "return header"];
-  return names.map((name, place) =>
-    solidPart(
-      name,
-      name,
-      "header",
-      tubeMetal(coil.tubeMaterial),
-      boxOf(x, zones.headers.from + place * room, z, depth, Math.min(room, outside), length),
-      metal,
-      { carried: filling, form: { shape: "cylinder", axis: "z" } },
-    ),
+  return headerPlaces(block, zones, fittings).map(({ name, x, y, depth, width }) =>
+    solidPart(name, name, "header", tubeMetal(coil.tubeMaterial), boxOf(x, y, z, depth, width, length), metal, {
+      carried: filling,
+      form: roundForm("z"),
+    }),
   );
+}
+
+/** Connections of every coil through the service side: in at the foot and out at the top, steam the other way round. */
+export function coilConnections(block: CoilBlock, frame: Frame, fittings: CoilFittings): readonly WallPart[] {
+  const zones = zonesOf(block, frame);
+  const outside = fittings.connection + 2 * partSheets.headerWall;
+  const { finnedHeight } = block.coil.bank;
+  return Array.from({ length: block.stacked }, (_, index) => index).flatMap((index) => {
+    const foot = block.base + index * block.pitch + casingFlange;
+    const coil = block.stacked === 1 ? "" : ` of coil ${index + 1}`;
+    return headerPlaces(block, zones, fittings).map(({ name, x, y, depth, width }, place) => {
+      const isLow = (place === 0) === (fittings.liquid !== undefined);
+      const z = isLow ? foot + 0.75 * outside : foot + finnedHeight - 0.75 * outside;
+      const reach = frame.hand === "right" ? y : frame.width - y - width;
+      const what = `${name.replace("header", "connection")}${coil}, ${Math.round(1000 * fittings.connection)} mm bore`;
+      const pipe = { diameter: outside, reach: Math.max(0, reach) };
+      return pipeThroughWall(
+        frame,
+        `${name.replace("header", "connection")} ${index + 1}`,
+        what,
+        pipe,
+        x + depth / 2,
+        z,
+      );
+    });
+  });
 }
 
 /** Two rails under the lowest coil; stacked ones stand on one another's casings. */

@@ -10,10 +10,20 @@ import {
   sheetPart,
   weighedPart,
 } from "../part.ts";
+import { prisms, roundForm } from "../part-form.ts";
 import { baseEnds, motorAt, motorSize } from "./base.ts";
 import type { FanDesign } from "./design.ts";
 import { scrollOutline } from "./housing.ts";
-import { baseMass, fanMasses, fanMiddle, fanPiece, motorPart, springParts, sprung } from "./pieces.ts";
+import {
+  baseMass,
+  fanMasses,
+  fanMiddle,
+  fanPiece,
+  motorPart,
+  shippingRestraints,
+  springParts,
+  sprung,
+} from "./pieces.ts";
 
 /** m: height of the base of channel. */
 const baseDepth = 0.09;
@@ -49,27 +59,31 @@ export function housedFan(design: FanDesign, frame: Frame, index: number): Secti
   const carried = children.reduce((sum, child) => sum + child.mass, 0);
   const isSprung = design.isolation === "springs";
   const name = design.count === 1 ? "fan" : `fan ${index + 1}`;
+  const springs = springParts(design, base, 0, Math.max(0.02, design.baseHeight - baseDepth), carried);
   return assembly(`fan ${index + 1}`, name, [
     sprung(children, isSprung),
-    ...springParts(design, base, 0, Math.max(0.02, design.baseHeight - baseDepth), carried),
+    ...springs,
+    ...(isSprung ? shippingRestraints(springs) : []),
     ...connection(design, shaft, middle),
   ]);
 }
 
-const roundAcross = { shape: "cylinder", axis: "y" } as const;
+const roundAcross = roundForm("y");
 
 /** The scroll in shares of its box. */
 function scrollForm(design: FanDesign, housing: PartBox): PartForm {
   const { scroll, diameter, shaftPlace, baseHeight, reach } = design;
-  if (scroll === undefined || reach === undefined) return { shape: "prisms", axis: "y", outlines: [] };
-  const shaft = { x: 1000 * shaftPlace, z: 1000 * (baseHeight + reach.below * diameter) };
-  const size = 1000 * diameter;
-  const outline = scrollOutline(scroll, design.discharge).map((value, index) =>
-    index % 2 === 0
-      ? (shaft.x + size * value - housing.x) / housing.length
-      : (shaft.z + size * value - housing.z) / housing.height,
-  );
-  return { shape: "prisms", axis: "y", outlines: [outline] };
+  return prisms("y", () => {
+    if (scroll === undefined || reach === undefined) return [];
+    const shaft = { x: 1000 * shaftPlace, z: 1000 * (baseHeight + reach.below * diameter) };
+    const size = 1000 * diameter;
+    const outline = scrollOutline(scroll, design.discharge).map((value, index) =>
+      index % 2 === 0
+        ? (shaft.x + size * value - housing.x) / housing.length
+        : (shaft.z + size * value - housing.z) / housing.height,
+    );
+    return [outline];
+  });
 }
 
 interface Shaft {
@@ -98,7 +112,7 @@ function turningParts(design: FanDesign, frame: Frame, shaft: Shaft, half: numbe
     boxOf(shaft.x - radius, shaft.y - width, shaft.z - radius, 2 * radius, 2 * width, 2 * radius);
   const parts: SectionPart[] = [
     {
-      ...fanPiece("housing", "housing with inlet cones", "housing", housing, masses.housing, design, true),
+      ...fanPiece("housing", "housing", "housing", housing, (1 - coneShare) * masses.housing, design, true),
       form: scrollForm(design, housing),
     },
     {
@@ -106,6 +120,7 @@ function turningParts(design: FanDesign, frame: Frame, shaft: Shaft, half: numbe
       form: roundAcross,
     },
   ];
+  parts.push(...inletCones(design, shaft, half, (coneShare / 2) * masses.housing));
   const side = frame.hand === "right" ? -1 : 1;
   if (design.drive === "direct") {
     const { diameter: body, length } = motorSize(design.motorPower);
@@ -131,11 +146,27 @@ function turningParts(design: FanDesign, frame: Frame, shaft: Shaft, half: numbe
       0.07 * diameter,
       0.09 * diameter,
     );
-    parts.push(
-      fanPiece(`bearing ${key}`, "bearing with lubrication line", "bearing", box, masses.bearing, design, true),
-    );
+    parts.push(fanPiece(`bearing ${key}`, "bearing", "bearing", box, masses.bearing, design, true));
   }
   return [...parts, ...beltSide(design, shaft, half, side, masses.drive)];
+}
+
+/** Share of a housing's mass that both inlet cones have; common practice, from memory. */
+const coneShare = 0.12;
+
+/** A cone in each side of the housing, from its plate to the wheel. */
+function inletCones(design: FanDesign, shaft: Shaft, half: number, mass: number): readonly SectionPart[] {
+  const { diameter, wheel } = design;
+  const radius = 0.56 * wheel.inletDiameter * diameter;
+  const long = Math.max(0.01, half - 0.5 * wheel.wheelWidth * diameter);
+  return [
+    ["right", shaft.y - half],
+    ["left", shaft.y + half - long],
+  ].map(([side, y]) => {
+    const box = boxOf(shaft.x - radius, Number(y), shaft.z - radius, 2 * radius, long, 2 * radius);
+    const cone = fanPiece(`inlet cone ${side}`, "inlet cone", "housing", box, mass, design, true);
+    return { ...cone, form: roundAcross };
+  });
 }
 
 /** Motor on the base beside the scroll, sheaves with belts, and their guard. */

@@ -91,6 +91,25 @@ export function springParts(
   });
 }
 
+/** A bracket beside each spring that holds the base for shipping; all of them come off before the fan is started. */
+export function shippingRestraints(springs: readonly SectionPart[]): readonly SectionPart[] {
+  const thick = 10;
+  return springs.map(({ key, box }, index) => {
+    // Springs stand in pairs: restraints between them, in the shade of the base.
+    const y = index % 2 === 0 ? box.y + box.width : box.y - thick;
+    const place = { ...box, y, width: thick };
+    return weighedPart(
+      `restraint of ${key}`,
+      "shipping restraint",
+      "restraint",
+      "steel",
+      place,
+      partMasses.shippingRestraint,
+      partMasses.source,
+    );
+  });
+}
+
 /** kg of a base of channel: two long sides, two ends and two cross members. */
 export function baseMass(length: number, width: number, motorPower: number): number {
   // Channels of 8.2 lb/ft (6 in) under large motors, 5.4 lb/ft (4 in) under others: common steel sections, from memory.

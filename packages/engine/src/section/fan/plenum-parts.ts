@@ -1,13 +1,14 @@
 import type { Frame } from "../contract.ts";
 import { assembly, blank, boxOf, type SectionPart, sheetPart, weighedPart } from "../part.ts";
+import { roundForm } from "../part-form.ts";
 import { motorSize } from "./base.ts";
 import type { FanDesign } from "./design.ts";
-import { baseMass, fanMasses, fanPiece, motorPart, springParts, sprung } from "./pieces.ts";
+import { baseMass, fanMasses, fanPiece, motorPart, shippingRestraints, springParts, sprung } from "./pieces.ts";
 
 /** m: depth of the frame under a wheel, and of a spring's foot above the floor of its cell. */
 const frameDepth = 0.06;
 
-const roundAlong = { shape: "cylinder", axis: "x" } as const;
+const roundAlong = roundForm("x");
 
 /** The inlet wall and every wheel of the array behind it. */
 export function plenumFans(design: FanDesign, frame: Frame): readonly SectionPart[] {
@@ -106,10 +107,13 @@ function plenumWheel(design: FanDesign, frame: Frame, row: number, column: numbe
     design,
     true,
   );
+  const isSprung = design.isolation === "springs";
+  const springs = springParts(design, base, floor, Math.max(0.01, underside - floor), carried);
   const key = `wheel ${row + 1}.${column + 1}`;
   return assembly(key, design.count === 1 ? "fan" : `fan in row ${row + 1}, column ${column + 1}`, [
-    sprung(children, design.isolation === "springs"),
+    sprung(children, isSprung),
     { ...cone, form: roundAlong },
-    ...springParts(design, base, floor, Math.max(0.01, underside - floor), carried),
+    ...springs,
+    ...(isSprung ? shippingRestraints(springs) : []),
   ]);
 }

@@ -6,17 +6,22 @@ import {
   type Blank,
   blank,
   boxOf,
+  type PartForm,
   type SectionPart,
   type SectionParts,
   sheetPart,
   weighedPart,
 } from "../part.ts";
+import { aroundForm, bar, prisms } from "../part-form.ts";
+import { turned } from "../pencil-shape.ts";
 import { lightPart, serviceDoor } from "../service-parts.ts";
 import type { FilterBankDesign } from "./design.ts";
 import { metres } from "./panel-layout.ts";
 
 /** m: holding frame around a panel, unrolled. */
 const frameUnrolled = 0.1;
+/** m: a track of two channels, unrolled. */
+const trackUnrolled = 0.12;
 
 /** The rack: holding frames, filters and prefilters, sheet that closes the rest; a door and a light behind or before it. */
 export function filterBankParts(design: FilterBankDesign, frame: Frame): SectionParts {
@@ -33,6 +38,7 @@ export function filterBankParts(design: FilterBankDesign, frame: Frame): Section
     filtersOf("filters", "filters", medium, design, box),
   ];
   if (prefilter !== undefined) children.push(filtersOf("prefilters", "prefilters", prefilter, design, box));
+  children.push(...tracksOf(design, box));
   const behind = design.length - from - depth;
   const [doorFrom, doorTo] = behind >= from ? [from + depth, design.length] : [0, from];
   const door = serviceDoor(frame, doorFrom, doorTo);
@@ -55,7 +61,7 @@ function framesOf(design: FilterBankDesign, frame: Frame, box: SectionPart["box"
     "16",
     box,
     [blank(perimeter / panelCount, frameUnrolled, panelCount)],
-    { shares: true, count: panelCount },
+    { shares: true, count: panelCount, ...(design.rack === "flat" ? { form: flatFrames(design, box) } : {}) },
   );
   const fasteners = weighedPart(
     "fasteners",
@@ -69,8 +75,68 @@ function framesOf(design: FilterBankDesign, frame: Frame, box: SectionPart["box"
   );
   const closing = closingBlanks(box, frame);
   if (closing.length === 0) return [frames, fasteners];
-  const sheet = sheetPart("blank-off", "blank-off", "sheet", "galvanized steel", "16", box, closing, { shares: true });
+  const [left, low] = [box.y / 1000 / frame.width, box.z / 1000 / frame.height];
+  const form = aroundForm("x", left, low, 1 - left, 1 - low);
+  const plane = boxOf((box.x + box.length / 2) / 1000, 0, 0, 0.003, frame.width, frame.height);
+  const sheet = sheetPart("blank-off", "blank-off", "sheet", "galvanized steel", "16", plane, closing, {
+    shares: true,
+    form,
+  });
   return [frames, fasteners, sheet];
+}
+
+/** Bars between the panels of a flat rack, as the air meets them. */
+function flatFrames({ grid }: FilterBankDesign, box: SectionPart["box"]): PartForm {
+  const [across, up] = [30 / box.width, 30 / box.height];
+  return prisms("x", () => [
+    ...edges(grid.columns).map((at) => bar(at - across / 2, 0, at + across / 2, 1)),
+    ...edges(grid.rows).map((at) => bar(0, at - up / 2, 1, at + up / 2)),
+  ]);
+}
+
+/** Shares of the whole at which panels meet, ends included, a hair inside. */
+function edges(sides: readonly number[]): readonly number[] {
+  const whole = metres(sides);
+  const inner = sides.slice(0, -1).map((_, index) => metres(sides.slice(0, index + 1)) / whole);
+  return [0.01, ...inner, 0.99];
+}
+
+/** Channels in which prefilters, or the panels of a leaning rack, slide. */
+function tracksOf(design: FilterBankDesign, box: SectionPart["box"]): readonly SectionPart[] {
+  const { grid, prefilter, rack } = design;
+  if (rack === "flat" && prefilter === undefined) return [];
+  const rows = grid.rows.length + 1;
+  const tracks = blank(metres(grid.columns), trackUnrolled, rows);
+  const extras = { shares: true, count: rows } as const;
+  return [sheetPart("tracks", "filter tracks", "frame", "galvanized steel", "18", box, [tracks], extras)];
+}
+
+/** The panels row by row, upright or leaning, prefilters before the filters. */
+function panelForm(design: FilterBankDesign, box: SectionPart["box"], isBefore: boolean): PartForm {
+  const main = 1000 * design.medium.panelDepth;
+  const before = 1000 * (design.prefilter?.panelDepth ?? 0);
+  const own = isBefore ? before : main;
+  const { rows } = design.grid;
+  return prisms("y", () => {
+    let foot = 0;
+    return rows.map((row, index) => {
+      const step = design.rack === "flat" ? metres([row]) * 1000 : design.rowPitch * 1000;
+      const isRising = design.rack === "flat" || index % 2 === 0;
+      // Upstream is the upper side of a rising panel, the lower side of a falling one.
+      const upstream = isRising ? 1 : -1;
+      const across = upstream * (isBefore ? main / 2 : -before / 2);
+      const turn = isRising ? design.halfAngle : -design.halfAngle;
+      const half = metres([row]) * 500 - 4;
+      const middle = foot + step / 2;
+      foot += step;
+      return [-1, 1].flatMap((side) =>
+        [-side, side].flatMap((end) => {
+          const [x, z] = turned(box.length / 2, middle, end * half, across - (side * own) / 2, turn);
+          return [x / box.length, z / box.height];
+        }),
+      );
+    });
+  });
 }
 
 /** Strips beside, above and below the rack, each with its flanges. */
@@ -97,5 +163,6 @@ function filtersOf(
     count: design.panelCount,
     carried: medium.dustHolding * design.panelArea,
     bought: medium.head.name,
+    form: panelForm(design, box, key === "prefilters"),
   });
 }

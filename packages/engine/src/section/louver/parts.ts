@@ -1,6 +1,7 @@
 import { partSheets } from "#standard/part-mass";
 import type { Frame } from "../contract.ts";
 import { assembly, boxOf, type SectionPart, type SectionParts, solidPart } from "../part.ts";
+import { platesForm, ringForm } from "../part-form.ts";
 import { screenPart } from "../screen-part.ts";
 import { blankOffs, panPart } from "../service-parts.ts";
 import type { LouverDesign } from "./design.ts";
@@ -27,10 +28,13 @@ export function louverParts(design: LouverDesign, frame: Frame): SectionParts {
   return { inside: [...inside, ...blankOffs(frame, 0, { y, z, width, height }, true)], walls: [] };
 }
 
+const edgeShare = (edge: number, side: number) => Math.min(0.3, edge / side);
+
 function louverAssembly(design: LouverDesign, box: SectionPart["box"]): SectionPart {
   const { louver, width, height } = design;
   const count = Math.max(1, Math.round(height / louver.bladePitch));
-  const unrolled = (bladeUnrolled * louver.bladeDepth) / Math.cos((louver.bladeAngle * Math.PI) / 180);
+  const lean = (louver.bladeAngle * Math.PI) / 180;
+  const unrolled = (bladeUnrolled * louver.bladeDepth) / Math.cos(lean);
   const mullions = Math.ceil(width / louver.widestPiece) - 1;
   const profile = louver.bladeDepth + 2 * louver.jambWidth;
   const edges = 2 * (width + height) + 2 * mullions * height;
@@ -47,8 +51,20 @@ function louverAssembly(design: LouverDesign, box: SectionPart["box"]): SectionP
       {
         ...extras,
         count,
+        form: platesForm("y", {
+          count: Math.min(count, 60),
+          along: "second",
+          first: box.length,
+          second: box.height,
+          chord: Math.min((1000 * louver.bladeDepth) / Math.cos(lean), (1.6 * box.height) / count),
+          thickness: 4,
+          turn: () => louver.bladeAngle,
+        }),
       },
     ),
-    solidPart("frame", "louver frame", "frame", "aluminium", box, edges * profile * partSheets.louverBlade, extras),
+    solidPart("frame", "louver frame", "frame", "aluminium", box, edges * profile * partSheets.louverBlade, {
+      ...extras,
+      form: ringForm("x", edgeShare(louver.jambWidth, width), edgeShare(louver.headAndSill / 2, height)),
+    }),
   ]);
 }

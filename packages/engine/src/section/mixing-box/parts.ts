@@ -12,7 +12,7 @@ export function mixingBoxParts(design: MixingBoxDesign, frame: Frame): SectionPa
   const y = (frame.width - outside.width) / 2;
   const z = (frame.height - outside.height) / 2;
   const depth = outside.damper.frameDepth;
-  const place = { x: 0, y, z, lies: "across" } as const;
+  const place = { x: 0, y, z, lies: "across", driven: frame.hand === "right" ? "low" : "high" } as const;
   const inside: SectionPart[] = [
     damperAssembly("outside damper", "outside-air damper", outside, place, control),
     ...blankOffs(frame, depth / 2, { y, z, width: outside.width, height: outside.height }),
@@ -51,10 +51,11 @@ function returnParts(
     const face = frame.hand === "right" ? "left" : "right";
     const z = (frame.height - part.height) / 2;
     const flat = boxOf(x, againstWall(frame, face, 0), z, part.width, 0, part.height);
-    return named({ x, y: againstWall(frame, face, depth), z, lies: "in side wall" }, face, flat);
+    return named({ x, y: againstWall(frame, face, depth), z, lies: "in side wall", driven: "low" }, face, flat);
   }
   const y = (frame.width - part.width) / 2;
+  const driven = frame.hand === "right" ? "low" : "high";
   const isTop = opening.place === "top";
   const flat = boxOf(x, y, isTop ? frame.height : 0, part.height, part.width, 0);
-  return named({ x, y, z: isTop ? frame.height - depth : 0, lies: "along top" }, opening.place, flat);
+  return named({ x, y, z: isTop ? frame.height - depth : 0, lies: "along top", driven }, opening.place, flat);
 }

@@ -1,4 +1,4 @@
-import { coilParts } from "../coil/parts.ts";
+import { coilConnections, coilParts } from "../coil/parts.ts";
 import type { Frame } from "../contract.ts";
 import { boxOf, type SectionParts } from "../part.ts";
 import { panPart } from "../service-parts.ts";
@@ -11,5 +11,5 @@ export function recoveryCoilParts(design: RecoveryCoilDesign, frame: Frame): Sec
   const to = Math.min(block.length, block.start + block.casingDepth + 0.06);
   const pan = panPart("pan", "drain pan", boxOf(from, 0, 0.012, to - from, frame.width, 0.038));
   const fittings = { wet: true, connection: design.connection, liquid: design.liquid, blankOff: true };
-  return { inside: [pan, ...coilParts(block, frame, fittings)], walls: [] };
+  return { inside: [pan, ...coilParts(block, frame, fittings)], walls: coilConnections(block, frame, fittings) };
 }

@@ -10,9 +10,10 @@ export function shutOffDamperParts(design: ShutOffDamperDesign, frame: Frame): S
   const y = (frame.width - part.width) / 2;
   const z = (frame.height - part.height) / 2;
   const x = (design.length - part.damper.frameDepth) / 2;
+  const place = { x, y, z, lies: "across", driven: frame.hand === "right" ? "low" : "high" } as const;
   return {
     inside: [
-      damperAssembly("damper", "shut-off damper", part, { x, y, z, lies: "across" }, "actuated"),
+      damperAssembly("damper", "shut-off damper", part, place, "actuated"),
       ...blankOffs(frame, design.length / 2, { y, z, width: part.width, height: part.height }),
     ],
     walls: [],

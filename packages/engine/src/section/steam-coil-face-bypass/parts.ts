@@ -1,5 +1,5 @@
 import { partMasses } from "#standard/part-mass";
-import { coilParts, coilSpan } from "../coil/parts.ts";
+import { coilConnections, coilParts, coilSpan } from "../coil/parts.ts";
 import type { Frame } from "../contract.ts";
 import { blank, boxOf, type SectionPart, type SectionParts, sheetPart, weighedPart } from "../part.ts";
 import { blankOffs } from "../service-parts.ts";
@@ -13,7 +13,8 @@ const leafReach = 0.19;
 export function faceBypassParts(design: FaceBypassDesign, frame: Frame): SectionParts {
   const { block } = design;
   const { y, width } = coilSpan(block, frame);
-  const lanes = coilParts(block, frame, { wet: false, connection: steamHeader, liquid: undefined, blankOff: false });
+  const fittings = { wet: false, connection: steamHeader, liquid: undefined, blankOff: false };
+  const lanes = coilParts(block, frame, fittings);
   const height = block.base + block.pitch * (block.stacked - 1) + block.casingHeight;
   const before = Math.min(leafReach, block.start);
   const end = block.start + block.casingDepth;
@@ -38,7 +39,7 @@ export function faceBypassParts(design: FaceBypassDesign, frame: Frame): Section
       bought: "actuator for face and bypass dampers",
     },
   );
-  return { inside: [...lanes, ...leaves, ...around, actuator], walls: [] };
+  return { inside: [...lanes, ...leaves, ...around, actuator], walls: coilConnections(block, frame, fittings) };
 }
 
 /** Two face leaves and one bypass leaf for each lane. */

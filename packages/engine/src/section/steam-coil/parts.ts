@@ -1,4 +1,4 @@
-import { coilParts } from "../coil/parts.ts";
+import { coilConnections, coilParts } from "../coil/parts.ts";
 import type { Frame } from "../contract.ts";
 import type { SectionParts } from "../part.ts";
 import type { SteamCoilDesign } from "./design.ts";
@@ -9,5 +9,5 @@ const steamHeader = 0.063;
 /** The coils with their distributing tubes and headers. */
 export function steamCoilParts(design: SteamCoilDesign, frame: Frame): SectionParts {
   const fittings = { wet: false, connection: steamHeader, liquid: undefined, blankOff: true };
-  return { inside: coilParts(design.block, frame, fittings), walls: [] };
+  return { inside: coilParts(design.block, frame, fittings), walls: coilConnections(design.block, frame, fittings) };
 }

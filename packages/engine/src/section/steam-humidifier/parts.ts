@@ -1,6 +1,8 @@
 import { partSheets } from "#standard/part-mass";
 import type { Frame } from "../contract.ts";
 import { assembly, boxOf, type SectionParts, solidPart } from "../part.ts";
+import { bar, prisms } from "../part-form.ts";
+import { pipeThroughWall } from "../service-parts.ts";
 import type { SteamHumidifierDesign } from "./design.ts";
 
 /** Headers below and above, and the tubes between them. */
@@ -32,8 +34,40 @@ export function steamHumidifierParts(design: SteamHumidifierDesign, frame: Frame
       metal,
       boxOf(position - tube / 2, y, z + header, tube, width, height - 2 * header),
       tubeVolume,
-      { count, bought, wet: true },
+      {
+        count,
+        bought,
+        wet: true,
+        form: prisms("z", () =>
+          Array.from({ length: count }, (_, index) => {
+            const [middle, half] = [(index + 0.5) / count, tube / 2 / width];
+            return bar(0, middle - half, 1, middle + half);
+          }),
+        ),
+      },
     ),
   ]);
-  return { inside: [panel], walls: [] };
+  const steam = { diameter: 0.06, reach: Math.max(0, frame.hand === "right" ? y : frame.width - y - width) };
+  const condensate = { ...steam, diameter: 0.034 };
+  return {
+    inside: [panel],
+    walls: [
+      pipeThroughWall(
+        frame,
+        "steam connection",
+        "steam connection of the humidifier",
+        steam,
+        position,
+        z + height - header / 2,
+      ),
+      pipeThroughWall(
+        frame,
+        "condensate connection",
+        "condensate drain of the humidifier",
+        condensate,
+        position,
+        z + header / 2,
+      ),
+    ],
+  };
 }
