@@ -68,6 +68,7 @@ const blocks = coilBlocks(
     fullFlow: undefined,
     intermediatePans: false,
     panReach: 0.76,
+    declaredRating: undefined,
   },
   { width: 2.7, height: 1.8, hand: "right" },
   [plain, wavy(half)],

@@ -47,6 +47,7 @@ const values: LiquidCoilValues = {
   fullFlow: undefined,
   intermediatePans: false,
   panReach: 0.76,
+  declaredRating: undefined,
 };
 const air = Object.assign(createAir(), {
   dryAirFlow: 9.6,

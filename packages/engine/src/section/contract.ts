@@ -2,6 +2,7 @@ import type { Condition } from "#duty/condition";
 import type { Fields, GroupCheck, ValuesOf } from "#form/field";
 import type { QuantityKind } from "#quantity/kind";
 import type { Air } from "./air.ts";
+import type { DeclaredComparison } from "./declared.ts";
 import type { DisplayItem } from "./display.ts";
 import type { Loss } from "./loss.ts";
 import type { SectionParts } from "./part.ts";
@@ -183,6 +184,8 @@ export interface SectionKind<
   readonly working: readonly WorkingLine<Design, Rating>[];
   readonly shortfalls?: (design: Design, rating: Rating, condition: SectionCondition) => readonly Shortfall[];
   readonly notes?: (design: Design, rating: Rating, condition: SectionCondition) => readonly Note[];
+  /** A supplier's declared rating beside ours, where the job holds one for the section. */
+  readonly declared?: (design: Design, rating: Rating, condition: SectionCondition) => DeclaredComparison | undefined;
 }
 
 /** Roles that the unit acts on: it balances the mixing box and the fan, and sets the coils and the humidifier. */

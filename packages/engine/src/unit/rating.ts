@@ -1,6 +1,7 @@
 import type { Condition } from "#duty/condition";
 import type { Air } from "#section/air";
 import type { Note, Operation, SectionRating, Shortfall } from "#section/contract";
+import type { DeclaredComparison } from "#section/declared";
 
 /** The unit solved at one condition. Owned by the caller, filled in place; numbers in SI. */
 export interface UnitRating {
@@ -52,6 +53,12 @@ export interface Station {
 export interface PlacedShortfall extends Shortfall {
   readonly section: string;
 }
+
+/** A declared rating beside ours, and the section that it is of. */
+export interface PlacedDeclared extends DeclaredComparison {
+  readonly section: string;
+}
+
 /** A note, and the section where it arises. */
 export interface PlacedNote extends Note {
   readonly section: string;

@@ -1,7 +1,8 @@
 import type { QuantityKind } from "#quantity/kind";
 import type { SectionRating, Shortfall, WorkingLine } from "#section/contract";
+import { declaredNotes } from "#section/declared-notes";
 import { actualAirflow } from "#section/station";
-import type { PlacedNote, PlacedShortfall, Station, UnitRating } from "./rating.ts";
+import type { PlacedDeclared, PlacedNote, PlacedShortfall, Station, UnitRating } from "./rating.ts";
 import type { Unit } from "./unit.ts";
 import { wallPressureOf } from "./walk.ts";
 
@@ -91,7 +92,17 @@ export function notesOf(unit: Unit, rating: UnitRating): readonly PlacedNote[] {
   const at = { condition: rating.condition, operation: rating.operation };
   return unit.sections.flatMap((section, index) => {
     const found = section.behaviour.notes?.(section.design, rating.sections[index]!, at) ?? [];
-    return found.map((note) => ({ ...note, section: section.name }));
+    const declared = section.behaviour.declared?.(section.design, rating.sections[index]!, at);
+    return [...declaredNotes(declared), ...found].map((note) => ({ ...note, section: section.name }));
+  });
+}
+
+/** Suppliers' declared ratings beside ours, of every section for which the job holds one. */
+export function declaredOf(unit: Unit, rating: UnitRating): readonly PlacedDeclared[] {
+  const at = { condition: rating.condition, operation: rating.operation };
+  return unit.sections.flatMap((section, index) => {
+    const found = section.behaviour.declared?.(section.design, rating.sections[index]!, at);
+    return found === undefined ? [] : [{ ...found, section: section.name }];
   });
 }
 

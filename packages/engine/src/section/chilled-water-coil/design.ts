@@ -3,6 +3,7 @@ import type { Coil } from "#component/coil/coil";
 import { connectionFor } from "#component/coil/liquid-pressure";
 import { flag, quantity, type ValuesOf } from "#form/field";
 import { type CoilBlock, prepareCoilBlock } from "../coil/block.ts";
+import { type DeclaredLiquidCoil, declaredLiquidRating } from "../coil/declared-fields.ts";
 import { coilCoreFields, liquidCoilFields, rowFields, surfaceField } from "../coil/fields.ts";
 import { highestTubeVelocity } from "../coil/valve.ts";
 import type { Frame } from "../contract.ts";
@@ -26,6 +27,7 @@ export const chilledWaterCoilFields = {
     minimum: "0 in",
     maximum: "8 ft",
   }),
+  declaredRating: declaredLiquidRating("cooling"),
 } as const;
 
 /** A chilled-water coil, single or stacked, ready to be rated. */
@@ -42,6 +44,7 @@ export interface ChilledWaterCoilDesign {
   /** m, inside diameter of the connections of one coil, and their nominal size. */
   readonly connection: number;
   readonly connectionName: string;
+  readonly declaredRating: DeclaredLiquidCoil | undefined;
 }
 
 /** m: depth of pans, clear height between stacked casings with and without a pan, reach of an intermediate pan. */
@@ -85,5 +88,6 @@ export function prepareChilledWaterCoil(
     carryOverVelocity: carryOverVelocity(coil.finsPerLength, coil.finMaterial),
     connection: connection.diameter,
     connectionName: connection.nominal,
+    declaredRating: values.declaredRating,
   };
 }

@@ -1,3 +1,4 @@
+import { compareDeclaredLiquid } from "../coil/declared.ts";
 import { airSideWorking, liquidSideWorking } from "../coil/figures.ts";
 import { coilLosses } from "../coil/loss.ts";
 import { defineKind } from "../contract.ts";
@@ -73,4 +74,5 @@ export const chilledWaterCoil = defineKind({
   ],
   shortfalls: coolingShortfalls,
   notes: coolingNotes,
+  declared: (design, rating, at) => compareDeclaredLiquid(design, rating, at.condition.utilities.chilledWater?.liquid),
 });

@@ -1,37 +1,7 @@
 import { fanPressureFromFlow, fanShaftPowerFromFlow, fanSpeedFromPressure } from "#component/fan-performance";
-import type { QuantityKind } from "#quantity/kind";
+import { type DeclaredCircumstance, type DeclaredComparison, declaredLine } from "../declared.ts";
 import type { FanDesign } from "./design.ts";
 import type { FanSectionRating } from "./rate.ts";
-
-/** A figure of a declared rating beside ours, both at the declared point and density. */
-export interface DeclaredLine {
-  readonly what: string;
-  readonly quantity: QuantityKind;
-  readonly declared: number;
-  readonly ours: number;
-  /** Declared over ours, less one. */
-  readonly difference: number;
-  /** Share by which a certified rating may miss; undefined where none is known. */
-  readonly tolerance: number | undefined;
-}
-
-/** Something that the declared rating was made at, and what it is at the condition in hand. */
-export interface DeclaredCircumstance {
-  readonly what: string;
-  readonly quantity: QuantityKind;
-  readonly declared: number;
-  readonly here: number;
-}
-
-/** A declared rating held against our curve. */
-export interface DeclaredComparison {
-  readonly number: string;
-  readonly revision: string;
-  readonly lines: readonly DeclaredLine[];
-  /** What differs by more than one percent from the condition in hand. */
-  readonly circumstances: readonly DeclaredCircumstance[];
-  readonly source: string;
-}
 
 /** By which a certified fan may miss: speed to reach the point, shaft power there. */
 const tolerances = { speed: 0.05, shaftPower: 0.075 } as const;
@@ -48,33 +18,41 @@ export function compareDeclared(design: FanDesign, rating: FanSectionRating): De
   const ourSpeed = fanSpeedFromPressure(curve, design.diameter, density, airflow, staticPressure);
   const ourPower = fanShaftPowerFromFlow(curve, design.diameter, ourSpeed, density, airflow);
   const ourPressure = fanPressureFromFlow(curve, design.diameter, speed, density, airflow);
-  const line = (
-    what: string,
-    quantity: QuantityKind,
-    their: number,
-    ours: number,
-    tolerance?: number,
-  ): DeclaredLine => ({ what, quantity, declared: their, ours, difference: their / ours - 1, tolerance });
   const all: DeclaredCircumstance[] = [
-    { what: "airflow of each fan", quantity: "actualAirflow", declared: airflow, here: rating.flowPerFan },
-    { what: "static pressure", quantity: "pressureDifference", declared: staticPressure, here: rating.staticPressure },
-    { what: "density", quantity: "density", declared: density, here: rating.density },
+    {
+      what: "airflow of each fan",
+      quantity: "actualAirflow",
+      declared: airflow,
+      here: rating.flowPerFan,
+      asksMore: rating.flowPerFan > airflow,
+    },
+    {
+      what: "static pressure",
+      quantity: "pressureDifference",
+      declared: staticPressure,
+      here: rating.staticPressure,
+      asksMore: rating.staticPressure > staticPressure,
+    },
+    { what: "density", quantity: "density", declared: density, here: rating.density, asksMore: false },
   ];
   return {
     number: declared.number,
     revision: declared.revision,
+    at: "both at the declared airflow, pressure and density",
     lines: [
-      line("speed to reach the point", "rotationalSpeed", speed, ourSpeed, tolerances.speed),
-      line("shaft power there", "shaftPower", shaftPower, ourPower, tolerances.shaftPower),
-      line("static pressure at the declared speed", "pressureDifference", staticPressure, ourPressure),
-      line(
+      declaredLine("speed to reach the point", "rotationalSpeed", speed, ourSpeed, tolerances.speed),
+      declaredLine("shaft power there", "shaftPower", shaftPower, ourPower, tolerances.shaftPower),
+      declaredLine("static pressure at the declared speed", "pressureDifference", staticPressure, ourPressure),
+      declaredLine(
         "static efficiency",
         "share",
         (airflow * staticPressure) / shaftPower,
         (airflow * staticPressure) / ourPower,
       ),
     ],
-    circumstances: all.filter((each) => Math.abs(each.here - each.declared) > 0.01 * each.declared),
+    circumstances:
+      rating.fanSpeed === 0 ? [] : all.filter((each) => Math.abs(each.here - each.declared) > 0.01 * each.declared),
+    remarks: [],
     source: "amca-211 tolerances of certified ratings",
   };
 }

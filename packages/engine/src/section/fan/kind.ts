@@ -1,4 +1,5 @@
 import { defineKind } from "../contract.ts";
+import { compareDeclared } from "./declared.ts";
 import { prepareFan } from "./design.ts";
 import { fanFields } from "./fields.ts";
 import { fanFigures, fanWorking } from "./figures.ts";
@@ -29,4 +30,5 @@ export const fan = defineKind({
   working: fanWorking,
   shortfalls: fanShortfalls,
   notes: fanNotes,
+  declared: compareDeclared,
 });

@@ -2,7 +2,6 @@ import { leastSpringDeflection } from "#component/spring";
 import { standardFanDiameters } from "#standard/fan-diameter";
 import { inBothUnits } from "../both-units.ts";
 import type { Note, SectionCondition, Shortfall } from "../contract.ts";
-import { compareDeclared } from "./declared.ts";
 import type { FanDesign } from "./design.ts";
 import type { FanSectionRating } from "./rate.ts";
 
@@ -48,29 +47,7 @@ export function speedRange(design: FanDesign): { readonly lowest: number; readon
 /** What to mind about a rating. */
 export function fanNotes(design: FanDesign, rating: FanSectionRating, at: SectionCondition): readonly Note[] {
   const running = rating.fanSpeed > 0 ? runningNotes(design, rating) : stoppedNotes(design, at);
-  return [...running, ...declaredNotes(design, rating), ...builtNotes(design)];
-}
-
-/** How the seller's rating stands to ours. */
-function declaredNotes(design: FanDesign, rating: FanSectionRating): readonly Note[] {
-  const comparison = compareDeclared(design, rating);
-  if (comparison === undefined) return [];
-  const { number, revision, lines, source } = comparison;
-  const misses = lines.some((line) => line.tolerance !== undefined && Math.abs(line.difference) > line.tolerance);
-  const figures = lines.map(({ what, difference }) => `${what} ${signedPercent(difference)}`);
-  const name = `declared rating ${number}${revision === "" ? "" : ` revision ${revision}`}`;
-  const verdict = misses ? "; more than the tolerance of a certified rating: ask which of both is right" : "";
-  return [
-    {
-      what: `${name} over ours at its own point: ${figures.join(", ")}${verdict}`,
-      weight: misses ? "caution" : "information",
-      source,
-    },
-  ];
-}
-
-function signedPercent(share: number): string {
-  return `${share < 0 ? "−" : "+"}${Math.abs(100 * share).toFixed(1)} %`;
+  return [...running, ...builtNotes(design)];
 }
 
 function runningNotes(design: FanDesign, rating: FanSectionRating): readonly Note[] {

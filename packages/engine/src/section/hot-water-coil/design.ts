@@ -2,6 +2,7 @@ import type { Coil } from "#component/coil/coil";
 import { connectionFor } from "#component/coil/liquid-pressure";
 import { choice, quantity, type ValuesOf } from "#form/field";
 import { type CoilBlock, prepareCoilBlock } from "../coil/block.ts";
+import { type DeclaredLiquidCoil, declaredLiquidRating } from "../coil/declared-fields.ts";
 import { coilCoreFields, liquidCoilFields, rowFields, surfaceField } from "../coil/fields.ts";
 import { highestTubeVelocity } from "../coil/valve.ts";
 import type { Frame } from "../contract.ts";
@@ -22,6 +23,7 @@ export const hotWaterCoilFields = {
     minimum: "0.5 gpm",
     maximum: "5000 gpm",
   }),
+  declaredRating: declaredLiquidRating("heating"),
 } as const;
 
 /** A hot-water coil ready to be rated. */
@@ -31,6 +33,7 @@ export interface HotWaterCoilDesign {
   readonly fullFlow: number | undefined;
   readonly connection: number;
   readonly connectionName: string;
+  readonly declaredRating: DeclaredLiquidCoil | undefined;
 }
 
 /** The connection of one coil: for its flow (m³/s) where given, else for a tube velocity in the middle of practice. */
@@ -53,5 +56,6 @@ export function prepareHotWaterCoil(values: ValuesOf<typeof hotWaterCoilFields>,
     fullFlow: values.fullFlow,
     connection: connection.diameter,
     connectionName: connection.nominal,
+    declaredRating: values.declaredRating,
   };
 }

@@ -1,3 +1,4 @@
+import { compareDeclaredLiquid } from "../coil/declared.ts";
 import { airSideWorking, liquidSideWorking } from "../coil/figures.ts";
 import { coilLosses } from "../coil/loss.ts";
 import { liquidCoilNotes } from "../coil/notes.ts";
@@ -60,6 +61,7 @@ export const hotWaterCoil = defineKind({
       { what: "dry bulb behind the hot-water coil", quantity: "temperature", wanted, got: rating.leavingDryBulb },
     ];
   },
+  declared: (design, rating, at) => compareDeclaredLiquid(design, rating, at.condition.utilities.heatingWater?.liquid),
   notes: (design, rating, at) => {
     const notes = liquidCoilNotes(design.block, at.condition.utilities.heatingWater, rating);
     if (rating.freezeMargin < freezeReserve) {

@@ -3,6 +3,7 @@ import type { Liquid } from "#fluid/liquid";
 import { liquidDensity } from "#fluid/liquid";
 import { choice, group, integer, quantity, type ValuesOf } from "#form/field";
 import { type CoilBlock, prepareCoilBlock } from "../coil/block.ts";
+import { type DeclaredLiquidCoil, declaredLiquidRating } from "../coil/declared-fields.ts";
 import { coilCoreFields, liquidCoilFields, rowFields, surfaceField } from "../coil/fields.ts";
 import { type Frame, SectionProblem } from "../contract.ts";
 
@@ -69,6 +70,7 @@ export const recoveryCoilFields = {
     minimum: "0 °F",
     maximum: "50 °F",
   }),
+  declaredRating: declaredLiquidRating("either"),
 } as const;
 
 /** A run-around loop ready to be rated: the section's coil, its remote twin, and the liquid between. */
@@ -81,6 +83,7 @@ export interface RecoveryCoilDesign {
   readonly frostLimit: number;
   readonly connection: number;
   readonly exhaustConnection: number;
+  readonly declaredRating: DeclaredLiquidCoil | undefined;
 }
 
 /** Sizes the section's coil to the cabinet and builds the exhaust coil beside it. */
@@ -131,6 +134,7 @@ export function prepareRecoveryCoil(values: ValuesOf<typeof recoveryCoilFields>,
     frostLimit: values.frostLimit,
     connection: connectionFor(volume / block.stacked).diameter,
     exhaustConnection: connectionFor(volume / exhaust.stacked).diameter,
+    declaredRating: values.declaredRating,
   };
 }
 

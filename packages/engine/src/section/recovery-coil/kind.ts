@@ -1,3 +1,4 @@
+import { compareDeclaredLiquid } from "../coil/declared.ts";
 import { airSideWorking, liquidSideWorking } from "../coil/figures.ts";
 import { coilLosses } from "../coil/loss.ts";
 import { liquidCoilNotes } from "../coil/notes.ts";
@@ -50,6 +51,7 @@ export const recoveryCoil = defineKind({
     ...airSideWorking<RecoveryCoilDesign, RecoveryCoilRating>(),
     ...liquidSideWorking<RecoveryCoilDesign, RecoveryCoilRating>(),
   ],
+  declared: (design, rating) => compareDeclaredLiquid(design, rating, design.liquid),
   notes: (design, rating, at) => {
     const notes = liquidCoilNotes(design.block, undefined, rating);
     if (at.condition.exhaust === undefined) {

@@ -1,5 +1,6 @@
 import { factor, integer, quantity, type ValuesOf } from "#form/field";
 import { type CoilBlock, prepareCoilBlock } from "../coil/block.ts";
+import { type DeclaredSteamCoil, declaredSteamRating } from "../coil/declared-fields.ts";
 import { coilCoreFields, rowFields, surfaceField } from "../coil/fields.ts";
 import { steamCoilFields } from "../coil/steam.ts";
 import type { Frame } from "../contract.ts";
@@ -42,6 +43,7 @@ export const faceBypassFields = {
     minimum: 0.5,
     maximum: 20,
   }),
+  declaredRating: declaredSteamRating,
 } as const;
 
 /** A face-and-bypass coil ready to be rated; the block's stacked coils are its lanes. */
@@ -56,6 +58,7 @@ export interface FaceBypassDesign {
   readonly dropLeg: number;
   readonly vacuumBreaker: boolean;
   readonly trap: "float and thermostatic" | "inverted bucket";
+  readonly declaredRating: DeclaredSteamCoil | undefined;
 }
 
 /** Sizes lanes and channels to the cabinet. */
@@ -77,5 +80,6 @@ export function prepareFaceBypass(values: ValuesOf<typeof faceBypassFields>, fra
     dropLeg: values.dropLeg,
     vacuumBreaker: values.vacuumBreaker,
     trap: values.trap,
+    declaredRating: values.declaredRating,
   };
 }

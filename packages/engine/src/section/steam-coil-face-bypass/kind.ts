@@ -1,5 +1,6 @@
 import { finEfficiency, surfaceEfficiency } from "#component/finned-surface/fin-efficiency";
 import { inBothUnits } from "../both-units.ts";
+import { compareDeclaredSteam } from "../coil/declared.ts";
 import { steamFigureLines, steamSideWorking } from "../coil/steam-figures.ts";
 import { heatingHeld, steamCoilNotes } from "../coil/steam-notes.ts";
 import { defineKind } from "../contract.ts";
@@ -68,6 +69,7 @@ export const steamCoilFaceBypass = defineKind({
     if (wanted === undefined || rating.leavingDryBulb >= wanted - heatingHeld) return [];
     return [{ what: "dry bulb behind the steam coil", quantity: "temperature", wanted, got: rating.leavingDryBulb }];
   },
+  declared: (design, rating, at) => compareDeclaredSteam(design, rating, at.condition.utilities.steam?.pressure),
   notes: (design, rating, at) => {
     const flow = (rating.faceShare * rating.entering.dryAirFlow) / design.block.stacked;
     const notes = steamCoilNotes(design.block, flow, rating);

@@ -1,5 +1,6 @@
 import { choice, quantity, type ValuesOf } from "#form/field";
 import { type CoilBlock, prepareCoilBlock } from "../coil/block.ts";
+import { type DeclaredSteamCoil, declaredSteamRating } from "../coil/declared-fields.ts";
 import { coilCoreFields, rowFields, surfaceField } from "../coil/fields.ts";
 import { steamCoilFields } from "../coil/steam.ts";
 import type { Frame } from "../contract.ts";
@@ -20,6 +21,7 @@ export const steamCoilSectionFields = {
     minimum: "-40 °F",
     maximum: "80 °F",
   }),
+  declaredRating: declaredSteamRating,
 } as const;
 
 /** A steam coil ready to be rated. */
@@ -30,6 +32,7 @@ export interface SteamCoilDesign {
   readonly dropLeg: number;
   readonly vacuumBreaker: boolean;
   readonly trap: "float and thermostatic" | "inverted bucket";
+  readonly declaredRating: DeclaredSteamCoil | undefined;
 }
 
 /** Sizes the coil to the cabinet; its outlet is high enough for part of the drop leg to stand inside. */
@@ -40,6 +43,6 @@ export function prepareSteamCoil(values: ValuesOf<typeof steamCoilSectionFields>
     { base: 0.06, between: 0.01, upstream: 0.05, downstream: 0.15, ends: 0.25 },
     "steam",
   );
-  const { control, opensBelow, dropLeg, vacuumBreaker, trap } = values;
-  return { block, control, opensBelow, dropLeg, vacuumBreaker, trap };
+  const { control, opensBelow, dropLeg, vacuumBreaker, trap, declaredRating } = values;
+  return { block, control, opensBelow, dropLeg, vacuumBreaker, trap, declaredRating };
 }

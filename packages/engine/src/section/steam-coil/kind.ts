@@ -1,4 +1,5 @@
 import { inBothUnits } from "../both-units.ts";
+import { compareDeclaredSteam } from "../coil/declared.ts";
 import { airSideWorking } from "../coil/figures.ts";
 import { coilLosses } from "../coil/loss.ts";
 import { steamFigureLines, steamSideWorking } from "../coil/steam-figures.ts";
@@ -34,6 +35,7 @@ export const steamCoil = defineKind({
     if (wanted === undefined || rating.leavingDryBulb >= wanted - heatingHeld) return [];
     return [{ what: "dry bulb behind the steam coil", quantity: "temperature", wanted, got: rating.leavingDryBulb }];
   },
+  declared: (design, rating, at) => compareDeclaredSteam(design, rating, at.condition.utilities.steam?.pressure),
   notes: (design, rating, at) => {
     const notes: Note[] = steamCoilNotes(design.block, rating.entering.dryAirFlow / design.block.stacked, rating);
     const over = rating.leavingDryBulb - (at.operation.heatingLeaving ?? Number.POSITIVE_INFINITY);

@@ -6,7 +6,8 @@ import { type FanPowerVerdict, fanPowerVerdict } from "@oncethrough/engine/desig
 import { type FanRange, fanRange } from "@oncethrough/engine/design/fan-range";
 import { type FanCandidate, selectFans } from "@oncethrough/engine/design/fan-selection";
 import type { Job } from "@oncethrough/engine/job/job";
-import { compareDeclared, type DeclaredComparison } from "@oncethrough/engine/section/fan/declared";
+import type { DeclaredComparison } from "@oncethrough/engine/section/declared";
+import { compareDeclared } from "@oncethrough/engine/section/fan/declared";
 import type { FanDesign } from "@oncethrough/engine/section/fan/design";
 import { type FanElectrical, fanElectrical } from "@oncethrough/engine/section/fan/electrical";
 import { type FanMechanics, fanMechanics } from "@oncethrough/engine/section/fan/mechanics";

@@ -2,19 +2,13 @@ import type { QuantityKind } from "@oncethrough/engine/quantity/kind";
 import { displayUnit, printNumber, printQuantity } from "@oncethrough/engine/quantity/print";
 import type { FigureLine, SectionRating } from "@oncethrough/engine/section/contract";
 import { octaveBands } from "@oncethrough/engine/standard/fan-sound";
+import { printDeclared } from "../declared-print.ts";
 import { figureText } from "../figure-text.ts";
 import { glued, separator, wrapped } from "../ink.ts";
 import type { Style } from "../rate/rate-print.ts";
 import { type Column, printTable } from "../table.ts";
 import type { FanOutput, FanPoint } from "./fan-output.ts";
-import {
-  printDeclared,
-  printElectrical,
-  printMechanics,
-  printOneFanOut,
-  printPowerLimit,
-  printRange,
-} from "./fan-standing-print.ts";
+import { printElectrical, printMechanics, printOneFanOut, printPowerLimit, printRange } from "./fan-standing-print.ts";
 
 /** What the fan is, where it works at every condition, and all of it at one. */
 export function printFan(output: FanOutput, figures: readonly FigureLine<SectionRating>[], style: Style): string {
@@ -28,7 +22,7 @@ export function printFan(output: FanOutput, figures: readonly FigureLine<Section
     printMechanics(output, style),
     printElectrical(output, style),
     printPowerLimit(output, style),
-    printDeclared(output, style),
+    output.declared === undefined ? "" : printDeclared(output.declared, style),
     printAlternatives(output, style),
   ];
   return parts.filter((part) => part !== "").join("\n\n");

@@ -1,8 +1,9 @@
 import type { SectionKind } from "@oncethrough/engine/section/contract";
 import { fan } from "@oncethrough/engine/section/fan/kind";
+import { declaredRecord } from "../declared-schema.ts";
 import { figuresOfKind, workingLine } from "../rate/rate-schema.ts";
 import { listOf, number, published, record, text } from "../schema/describe.ts";
-import { declared, electrical, mechanics, oneFanOut, powerLimit, range } from "./fan-standing-schema.ts";
+import { electrical, mechanics, oneFanOut, powerLimit, range } from "./fan-standing-schema.ts";
 
 const built = record({
   wheel: text("name of the catalogue record"),
@@ -75,7 +76,7 @@ export function fanSchema(): object {
         range,
         oneFanOut,
         powerLimit,
-        declared,
+        declared: declaredRecord(),
         alternatives: record({ looked: number("ways looked at"), candidates: listOf(candidate) }),
         working: listOf(workingLine),
       },

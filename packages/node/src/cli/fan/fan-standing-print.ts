@@ -144,32 +144,3 @@ export function printPowerLimit({ powerLimit }: FanOutput, style: Style): string
   const quiet = `credits taken: ${taken}; exhaust fans that run with this unit count against the same limit; ${powerLimit.certainty} [${powerLimit.source}]`;
   return `${wrapped(words.join(separator), style.columns)}\n${style.ink.quiet(wrapped(quiet, style.columns))}`;
 }
-
-/** The seller's rating beside ours. */
-export function printDeclared({ declared }: FanOutput, style: Style): string {
-  if (declared === undefined) return "";
-  const { ink, system } = style;
-  const name = `declared rating ${declared.number}${declared.revision === "" ? "" : `, revision ${declared.revision}`}`;
-  const columns: Column[] = [
-    { name, align: "left" },
-    { name: "declared", align: "right" },
-    { name: "ours", align: "right" },
-    { name: "difference", unit: "%", align: "right" },
-  ];
-  const rows = declared.lines.map(({ what, quantity, declared: their, ours, difference, tolerance }) => {
-    const percent = `${difference < 0 ? "−" : "+"}${Math.abs(100 * difference).toFixed(1)}`;
-    const misses = tolerance !== undefined && Math.abs(difference) > tolerance;
-    return [
-      what,
-      printQuantity(their, quantity, system),
-      printQuantity(ours, quantity, system),
-      misses ? ink.fail(`${percent} beyond ${(100 * tolerance).toFixed(1)}`) : percent,
-    ];
-  });
-  const say = sayIn(style);
-  const differs = declared.circumstances.map(
-    (each) => `${each.what} ${say(each.declared, each.quantity)} there, ${say(each.here, each.quantity)} here`,
-  );
-  const words = `both at the declared airflow, pressure and density; ${differs.length === 0 ? "as at this condition" : `at this condition differ: ${differs.join("; ")}`} [${declared.source}]`;
-  return `${printTable(columns, rows, ink)}\n${ink.quiet(wrapped(words, style.columns))}`;
-}

@@ -113,27 +113,3 @@ export const powerLimit = record({
   source: text("bibliography key"),
   certainty: text("what the figures rest on"),
 });
-
-/** The seller's rating beside ours. */
-export const declared = record({
-  number: text(),
-  revision: text(),
-  lines: listOf(
-    record(
-      {
-        what: text(),
-        quantity: text("kind of quantity"),
-        declared: number("SI"),
-        ours: number("SI"),
-        difference: number("declared over ours, less one"),
-        tolerance: number("share by which a certified rating may miss"),
-      },
-      "tolerance",
-    ),
-  ),
-  circumstances: listOf(
-    record({ what: text(), quantity: text("kind of quantity"), declared: number("SI"), here: number("SI") }),
-    "what differs from the condition in hand",
-  ),
-  source: text("bibliography key"),
-});

@@ -9,8 +9,15 @@ import { absolutePressure, actualAirflow } from "@oncethrough/engine/section/sta
 import { type FilterState, filterStates } from "@oncethrough/engine/unit/filter-states";
 import { type PressureLedger, pressureLedger } from "@oncethrough/engine/unit/ledger";
 import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
-import type { PlacedNote, PlacedShortfall, Station, UnitRating } from "@oncethrough/engine/unit/rating";
-import { type EvaluatedWorking, notesOf, shortfallsOf, stationsOf, workingOf } from "@oncethrough/engine/unit/report";
+import type { PlacedDeclared, PlacedNote, PlacedShortfall, Station, UnitRating } from "@oncethrough/engine/unit/rating";
+import {
+  declaredOf,
+  type EvaluatedWorking,
+  notesOf,
+  shortfallsOf,
+  stationsOf,
+  workingOf,
+} from "@oncethrough/engine/unit/report";
 import type { Unit, UnitSection } from "@oncethrough/engine/unit/unit";
 
 /** What `oncethrough rate --json` prints; the tables for people are printed from the same figures. All in SI. */
@@ -84,6 +91,8 @@ export interface ConditionOutput {
   readonly sections: readonly SectionOutput[];
   readonly shortfalls: readonly PlacedShortfall[];
   readonly notes: readonly PlacedNote[];
+  /** Suppliers' declared ratings beside ours, where the job holds any. */
+  readonly declared?: readonly PlacedDeclared[];
   readonly working?: { readonly section: string; readonly lines: readonly EvaluatedWorking[] };
   readonly ledger?: PressureLedger;
   /** With filters clean, half loaded and at change-out. */
@@ -111,6 +120,7 @@ export function rateJob(job: Job, conditions: readonly Condition[], wanted: Want
 function rateCondition(unit: Unit, condition: Condition, rating: UnitRating, wanted: Wanted): ConditionOutput {
   rateUnit(unit, condition, rating);
   const { working, ledger } = wanted;
+  const declared = declaredOf(unit, rating);
   const lines = working === undefined ? undefined : workingOf(unit, rating, working);
   return {
     key: condition.key,
@@ -140,6 +150,7 @@ function rateCondition(unit: Unit, condition: Condition, rating: UnitRating, wan
     sections: unit.sections.map((section, index) => sectionOutput(section, rating.sections[index])),
     shortfalls: shortfallsOf(unit, rating),
     notes: notesOf(unit, rating),
+    ...(declared.length === 0 ? {} : { declared }),
     ...(working === undefined || lines === undefined ? {} : { working: { section: working, lines } }),
     ...(ledger ? { ledger: pressureLedger(unit, rating), filterStates: filterStates(unit, condition) } : {}),
   };

@@ -1,6 +1,7 @@
 import type { QuantityKind, UnitSystem } from "@oncethrough/engine/quantity/kind";
 import { displayUnit, printNumber, printQuantity, toDisplay } from "@oncethrough/engine/quantity/print";
 import type { Unit, UnitSection } from "@oncethrough/engine/unit/unit";
+import { printDeclared } from "../declared-print.ts";
 import { figureText } from "../figure-text.ts";
 import { glued, separator, type TextInk, wrapped } from "../ink.ts";
 import { type Column, printTable } from "../table.ts";
@@ -92,6 +93,7 @@ export function printCondition(condition: ConditionOutput, unit: Unit, style: St
     printSections(condition, unit, style),
     printFanPoint(condition, unit, style),
     printShortfalls(condition, style),
+    ...(condition.declared ?? []).map((each) => `${style.ink.quiet(each.section)}\n${printDeclared(each, style)}`),
     printNotes(condition, style),
   ];
   return parts.filter((part) => part !== "").join("\n\n");

@@ -1,5 +1,6 @@
 import type { SectionKind } from "@oncethrough/engine/section/contract";
 import { sectionKinds } from "@oncethrough/engine/section/kinds";
+import { declaredRecord } from "../declared-schema.ts";
 import { siUnit } from "../figure-text.ts";
 import { listOf, number, published, record, text } from "../schema/describe.ts";
 import { filterStateRecord, ledgerRecord } from "./ledger-schema.ts";
@@ -129,10 +130,15 @@ const condition = () =>
       sections: listOf(section(), "in airflow order"),
       shortfalls: listOf(record({ ...inSection, ...shortfallFigures }), "what is asked and not held"),
       notes: listOf(noteRecord(inSection)),
+      declared: listOf(
+        declaredRecord({ section: text("name of the section") }),
+        "suppliers' declared ratings beside ours",
+      ),
       working: record({ section: text(), lines: listOf(workingLine) }),
       ledger: ledgerRecord,
       filterStates: listOf(filterStateRecord, "with filters clean, half loaded and at change-out"),
     },
+    "declared",
     "working",
     "ledger",
     "filterStates",
