@@ -28,6 +28,20 @@ export function saturationPressureEquation(temperature: number): number {
         4.1635019 * Math.log(T),
     );
   }
+  return saturationPressureOverWater(temperature);
+}
+
+/**
+ * Saturation pressure of pure water vapour over liquid water, also below 0 °C, where weather services count so.
+ *
+ * @param temperature °C, -45…200: temperature of vapour and water
+ * @returns Pa: saturation pressure over liquid
+ * @outside the equation is extrapolated; below 0 °C it is so already, and keeps to the Smithsonian tables within 0.3 % to −40 °C
+ * @example saturationPressureOverWater(-20) // 125.4 ± 0.4
+ * @source ashrae-hof-2021-ch1 eq. 6
+ */
+export function saturationPressureOverWater(temperature: number): number {
+  const T = temperature + ZERO_CELSIUS;
   return Math.exp(
     -5800.2206 / T +
       1.3914993 -
