@@ -109,7 +109,7 @@ export function listText(list: DisplayList): string {
     if (item.shape === "text")
       return `${start} ${item.size} ${item.anchor} | ${number(item.x)} ${number(item.y)} | ${item.text}`;
     if (item.shape === "circle") return `${start} | ${[item.x, item.y, item.radius].map(number).join(" ")}`;
-    const ends = `${item.closed === true ? " closed" : ""}${item.fill === undefined ? "" : ` fill ${item.fill}`}${item.dash === undefined ? "" : ` ${item.dash}`}`;
+    const ends = `${item.closed === true ? " closed" : ""}${item.fill === undefined ? "" : ` fill ${item.fill}`}${item.dash === undefined ? "" : ` ${item.dash}`}${item.tone === undefined ? "" : ` tone ${item.tone}`}`;
     return `${start}${ends} | ${item.points.map(number).join(" ")}`;
   });
   return `${[head, ...lines].join("\n")}\n`;

@@ -59,7 +59,11 @@ function itemText(
     return `<text x="${left}" y="${base}" font-size="${textSizes[item.size]}" text-anchor="${item.anchor}" fill="${colour}"${weight}${halo}${turn}>${escaped(item.text)}</text>`;
   }
   const title = item.label === undefined ? "" : `<title>${escaped(item.label)}</title>`;
-  const paint = `fill="${fillOf(item.fill)}" stroke="${colour}" stroke-width="${width}"${faint(item.fill)}`;
+  const tone = item.shape === "line" ? item.tone : undefined;
+  const paint =
+    tone === undefined
+      ? `fill="${fillOf(item.fill)}" stroke="${colour}" stroke-width="${width}"${faint(item.fill)}`
+      : `fill="${fillOf(item.fill)}" fill-opacity="${rounded(tone)}"`;
   if (item.shape === "circle") {
     return `<circle cx="${x(item.x)}" cy="${y(item.y)}" r="${rounded(item.radius * scale)}" ${paint}>${title}</circle>`;
   }

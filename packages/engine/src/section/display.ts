@@ -58,6 +58,8 @@ export interface LineItem extends ItemBase {
   readonly closed?: boolean;
   readonly fill?: Ink | "paper";
   readonly dash?: "short" | "long";
+  /** 0…1: the fill is a tone without an edge, as in fields of cells; left out, the painter's tint with its edge. */
+  readonly tone?: number;
 }
 
 /** A circle; filled when `fill` names an ink. */

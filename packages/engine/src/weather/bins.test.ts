@@ -4,7 +4,6 @@ import { hourIndex, hourName } from "./calendar.ts";
 import { extremeHours, heatingDegreeHours } from "./extremes.ts";
 import { readWeather } from "./read-weather.ts";
 import { sampleEpw } from "./sample.test-data.ts";
-import { syntheticYear } from "./synthetic.ts";
 
 const text = sampleEpw();
 const reading = readWeather(text);
@@ -55,27 +54,5 @@ describe("extremes and degree-hours", () => {
 
   it("names an hour by its end", () => {
     expect(hourName(hourIndex({ month: 2, day: 28, hour: 24 }, 8760), 8760)).toBe("28 Feb 24:00");
-  });
-});
-
-describe("a synthetic year", () => {
-  const days = {
-    dryBulbDay: { dryBulb: 35, humidityRatio: 0.015 },
-    wetBulbDay: { dryBulb: 31, humidityRatio: 0.0205 },
-    dewPointDay: { dryBulb: 29, humidityRatio: 0.0215 },
-    winter: { dryBulb: -10, humidityRatio: 0.0011 },
-    pressure: 101_325,
-  };
-  const year = syntheticYear(days);
-
-  it("reaches its design days and nothing beyond, and says what it is", () => {
-    const [hottest, , wettest, , coldest] = extremeHours(year);
-    expect(hottest?.dryBulb).toBeCloseTo(35, 9);
-    expect(wettest?.humidityRatio).toBeCloseTo(0.0215, 3);
-    expect(wettest?.humidityRatio).toBeLessThanOrEqual(0.0215);
-    expect(coldest?.dryBulb).toBeCloseTo(-10, 1);
-    expect(coldest?.dryBulb).toBeGreaterThanOrEqual(-10);
-    expect(year.origin).toBe("synthetic");
-    expect(year.notes.join()).toMatch(/synthetic/);
   });
 });

@@ -23,6 +23,7 @@ export type CommandName =
   | "draw"
   | "takeoff"
   | "price"
+  | "weather"
   | "air"
   | "coil"
   | "fit-surface"
@@ -65,6 +66,7 @@ export const schemaNames = [
   "draw",
   "takeoff",
   "price",
+  "weather",
   "air",
   "coil",
   "coil-alternatives",
@@ -227,6 +229,26 @@ export const commands: readonly CommandLine[] = [
     examples: [
       { line: "price examples/marine-biology-wing.yaml", meaning: "by section, with the shipped books" },
       { line: "price job.yaml --shop books --lines", meaning: "with the shop's own books, line by line" },
+    ],
+  },
+  {
+    name: "weather",
+    meaning: "what an hourly weather file holds: extremes, bins, design days of its header",
+    details:
+      "Reads an EPW file, or CSV with the columns time (year-month-day hour:minute), dry bulb, dew point or relative humidity, perhaps pressure and wind speed, each with its unit in brackets. A whole year in order is needed. Short gaps, dew points above the dry bulb and the like are put right and counted; anything else is refused with the line and the reason. Hours are named by their end, in standard time.",
+    operands: [{ name: "file", meaning: "the weather file (EPW or CSV), or - for standard input" }],
+    options: [
+      { flags: "--svg <file>", meaning: "write a picture: the states of the year on the psychrometric chart" },
+      {
+        flags: "--altitude <height>",
+        meaning: "of the place, for a CSV file without pressures; sea level when left out",
+      },
+      units,
+      json("weather"),
+    ],
+    examples: [
+      { line: "weather station.epw --svg states.svg", meaning: "extremes and bins, and where the year's hours lie" },
+      { line: 'weather logger.csv --altitude "1,200 ft" --units si', meaning: "a logger's own year" },
     ],
   },
   {

@@ -18,6 +18,7 @@ import { serveCommand } from "./serve-command.ts";
 import type { Streams } from "./session.ts";
 import { soundCommand } from "./sound/sound-command.ts";
 import { takeoffCommand } from "./takeoff/takeoff-command.ts";
+import { weatherCommand } from "./weather/weather-command.ts";
 import { weighCommand } from "./weigh/weigh-command.ts";
 
 const actions: Actions = {
@@ -30,6 +31,7 @@ const actions: Actions = {
   draw: drawCommand,
   takeoff: takeoffCommand,
   price: priceCommand,
+  weather: weatherCommand,
   air: airCommand,
   coil: coilCommand,
   "fit-surface": fitSurfaceCommand,

@@ -11,6 +11,8 @@ export interface TextLimits {
   readonly most?: number;
   /** Refuse a path whose last part is a link. */
   readonly refuseLink?: boolean;
+  /** Take bytes that are no UTF-8 for the Latin script of old systems; weather files name their places so. */
+  readonly orLatin?: boolean;
 }
 
 /**
@@ -26,7 +28,7 @@ export async function readTextFile(path: string, limits: TextLimits = {}): Promi
     try {
       const about = await handle.stat();
       if (about.isDirectory()) throw new FileProblem(path, `${path}: it is a folder, not a file`);
-      return decodeText(path, await readBytes(handle, path, most));
+      return decodeText(path, await readBytes(handle, path, most), limits.orLatin === true);
     } finally {
       await handle.close();
     }
@@ -78,13 +80,14 @@ function megabytes(bytes: number): string {
   return bytes >= 1024 * 1024 ? `${+(bytes / 1024 / 1024).toFixed(1)} MB` : `${bytes} bytes`;
 }
 
-function decodeText(path: string, bytes: Uint8Array): string {
+function decodeText(path: string, bytes: Uint8Array, orLatin = false): string {
   if (bytes.includes(0)) throw new FileProblem(path, `${path}: it is not a text file (it holds zero bytes)`);
   let text: string;
   try {
     text = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {
-    throw new FileProblem(path, `${path}: it is not a text file in UTF-8`);
+    if (!orLatin) throw new FileProblem(path, `${path}: it is not a text file in UTF-8`);
+    text = new TextDecoder("latin1").decode(bytes);
   }
   if (/^\uFEFF?\s*$/.test(text)) throw new FileProblem(path, `${path}: it is empty`);
   return text;

@@ -47,6 +47,7 @@ const PaintedItem = memo(function PaintedItem({ item, scale, x, y, up }: ItemPro
         <path
           className={`ink-${item.ink}${item.fill === undefined ? "" : ` fill-${item.fill}`}${item.dash === undefined ? "" : ` dash-${item.dash}`}`}
           d={pathData(item.points, item.closed === true, scale, x, y, up)}
+          style={item.tone === undefined ? undefined : { fillOpacity: rounded(item.tone), stroke: "none" }}
           data-section={item.reference.section}
         >
           {title}

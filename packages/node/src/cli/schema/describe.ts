@@ -1,8 +1,8 @@
 /** Short words for the published schemas of what the program prints. */
 
 /** A number in SI units. */
-export function number(description: string): object {
-  return { type: "number", description };
+export function number(description?: string): object {
+  return description === undefined ? { type: "number" } : { type: "number", description };
 }
 
 /** A piece of text. */

@@ -11,6 +11,7 @@ import { rateSchema } from "../rate/rate-schema.ts";
 import { readSchema } from "../read/read-schema.ts";
 import { soundSchema } from "../sound/sound-schema.ts";
 import { takeoffSchema } from "../takeoff/takeoff-schema.ts";
+import { weatherSchema } from "../weather/weather-schema.ts";
 import { weighSchema } from "../weigh/weigh-schema.ts";
 
 /** Name of a published schema. */
@@ -27,6 +28,7 @@ export const schemas: Readonly<Record<SchemaName, () => object>> = {
   draw: drawSchema,
   takeoff: takeoffSchema,
   price: priceSchema,
+  weather: weatherSchema,
   air: airSchema,
   coil: coilSchema,
   "coil-alternatives": alternativesSchema,
