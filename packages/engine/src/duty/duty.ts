@@ -1,6 +1,8 @@
 import { choice, flag, group, list, quantity, text, type ValuesOf } from "#form/field";
 import { airStateFields, checkAirState } from "./air-state.ts";
+import { checkSchedule, scheduleFields } from "./schedule.ts";
 import { siteField } from "./site.ts";
+import { tariffFields } from "./tariffs.ts";
 import { utilitiesFields } from "./utilities.ts";
 
 const designDay = (meaning: string) => group(airStateFields, { meaning, check: checkAirState });
@@ -174,6 +176,8 @@ export const dutyFields = {
     },
     { meaning: "What must go on when something fails" },
   ),
+  schedule: group(scheduleFields, { meaning: "How the unit runs over the year", check: checkSchedule }),
+  tariffs: group(tariffFields, { meaning: "What energy and water cost and emit" }),
   stackHeight: quantity("length", {
     meaning: "Height of warm air in ducts and building that draws through a stopped unit in winter",
     default: "30 ft",

@@ -124,5 +124,16 @@ export const kindTable: Readonly<Record<QuantityKind, KindEntry>> = {
   torque: row("torque", units.torqueUnits, ["lbf·in", 1], ["N·m", 2], "180 lbf·in"),
   stiffness: row("stiffness", units.stiffnessUnits, ["lbf/in", 1], ["kN/m", 2], "400 lbf/in"),
   concentration: row("concentration", units.concentrationUnits, ["µg/m³", 1], ["µg/m³", 1], "40 µg/m³"),
+  energyPrice: row("price of energy", units.energyPriceUnits, ["$/kWh", "~3"], ["$/kWh", "~3"], "0.12 $/kWh"),
+  massPrice: row("price by mass", units.massPriceUnits, ["$/klb", "~3"], ["$/t", "~3"], "14 $/klb"),
+  volumePrice: row("price by volume", units.volumePriceUnits, ["$/kgal", "~3"], ["$/m³", "~3"], "9 $/kgal"),
+  powerPrice: row("price of power", units.powerPriceUnits, ["$/kW", "~3"], ["$/kW", "~3"], "12 $/kW"),
+  energyEmission: row(
+    "emission by energy",
+    units.energyEmissionUnits,
+    ["lb/kWh", "~3"],
+    ["kg/kWh", "~3"],
+    "0.85 lb/kWh",
+  ),
   money: { ...row("amount", units.moneyUnits, ["$", 2], ["$", 2], "$1,250.50"), bare: true },
 };

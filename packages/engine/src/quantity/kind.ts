@@ -51,6 +51,11 @@ export type QuantityKind =
   | "concentration" // kg/m³; dust
   | "energy" // J
   | "money" // integer cents of the job's currency
+  | "energyPrice" // cents/J
+  | "massPrice" // cents/kg
+  | "volumePrice" // cents/m³
+  | "powerPrice" // cents/W
+  | "energyEmission" // kg/J; carbon dioxide and what warms like it
   | "massPerArea"; // kg/m²
 
 /** Inch-pound or international units: which of them a person reads. */

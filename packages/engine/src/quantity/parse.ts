@@ -30,7 +30,7 @@ export function parseQuantity(text: string, kind: QuantityKind): ParsedQuantity 
   if (typed === "") return refused("nothing is written here", kind);
   if (text.length > longestText) return refused("the text is too long for a quantity", kind);
   const money = kind === "money" ? parseMoney(typed) : undefined;
-  return money ?? parseFeetAndInches(typed, kind) ?? parsePlain(typed, kind);
+  return money ?? parseFeetAndInches(typed, kind) ?? parsePlain(priceWithUnit(typed), kind);
 }
 
 /**
@@ -110,6 +110,11 @@ function parseFeetAndInches(typed: string, kind: QuantityKind): ParsedQuantity |
   if (inches.value >= 12) return refused(`"${typed}" has 12 inches or more beside the feet`, kind);
   const total = feet.value * 12 + inches.value;
   return accepted(match[1] === "-" ? -total : total, unit, kind);
+}
+
+/** `$0.12/kWh` as `0.12 $/kWh`. */
+function priceWithUnit(typed: string): string {
+  return typed.replace(/^\$ ?([\d.,]+) ?(\/|per )/, "$1 $$$2");
 }
 
 const amount = /^([+-]?)\s?([$€£]?)\s?([+-]?)(\d.*|\.\d.*)$/;

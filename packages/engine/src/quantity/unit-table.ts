@@ -295,3 +295,32 @@ export const concentrationUnits = [
 ];
 /** A unit of money is a hundred cents of the job's currency, whichever that is. */
 export const moneyUnits = [unit("$", 100, "usd", "dollar", "dollars"), unit("€", 100, "eur"), unit("£", 100, "gbp")];
+const cents = 100;
+export const energyPriceUnits = [
+  unit("$/kWh", cents / (1000 * hour)),
+  unit("$/MWh", cents / (1e6 * hour)),
+  unit("$/MMBtu", cents / (1e6 * britishThermalUnit)),
+  unit("$/therm", cents / (1e5 * britishThermalUnit)),
+  unit("$/GJ", cents / 1e9),
+  unit("$/ton·h", cents / (12_000 * britishThermalUnit)),
+];
+export const massPriceUnits = [
+  unit("$/klb", cents / (1000 * pound), "$/1000lb", "$/mlb"),
+  unit("$/lb", cents / pound),
+  unit("$/kg", cents),
+  unit("$/t", cents / 1000, "$/tonne"),
+];
+export const volumePriceUnits = [
+  unit("$/kgal", cents / (1000 * gallon), "$/1000gal"),
+  unit("$/gal", cents / gallon),
+  unit("$/m³", cents),
+];
+export const powerPriceUnits = [unit("$/kW", cents / 1000), unit("$/W", cents)];
+export const energyEmissionUnits = [
+  unit("lb/kWh", pound / (1000 * hour)),
+  unit("lb/MWh", pound / (1e6 * hour)),
+  unit("lb/MMBtu", pound / (1e6 * britishThermalUnit)),
+  unit("kg/kWh", 1 / (1000 * hour)),
+  unit("kg/MMBtu", 1 / (1e6 * britishThermalUnit)),
+  unit("kg/GJ", 1e-9),
+];
