@@ -159,6 +159,11 @@ const webFolders = [
     why: "state is tested without a browser, so it may not know how it is shown",
   },
   {
+    name: "work",
+    holds: "long work: tasks, the worker that does them, the desk that hands them out and keeps results",
+    why: "the worker has no page, so that work may know what is solved and never how it is shown",
+  },
+  {
     name: "view",
     holds: "the airway, charts and figures as pictures",
     why: "a picture shows state; the panels place it",

@@ -5,6 +5,7 @@ export default defineConfig({
   plugins: [react()],
   base: "./",
   resolve: { conditions: ["source", "module", "browser", "development|production"] },
+  worker: { format: "es" },
   build: {
     outDir: "dist/site",
     emptyOutDir: true,

@@ -59,17 +59,21 @@ const loadings = [
 ] as const;
 
 /**
- * System curves of a condition at three filter loadings. The unit is solved anew at every flow, because neither filters
- * nor coils nor a fixed duct pressure follow the square of flow; flows at which it has no balance are left out.
+ * System curves of a condition at three filter loadings, one at a time. The unit is solved anew at every flow, because
+ * neither filters nor coils nor a fixed duct pressure follow the square of flow; flows at which it has no balance are left
+ * out.
  */
-export function fanSystemCurves(unit: Unit, condition: Condition): readonly FanSystemCurve[] {
+export function* fanSystemCurves(unit: Unit, condition: Condition): Generator<FanSystemCurve, void> {
   const rating = createUnitRating(unit, condition);
-  return loadings.map(({ loading, words }) => ({
-    words,
-    points: shares.flatMap((share) => {
+  for (const { loading, words } of loadings) {
+    const points = shares.flatMap((share) => {
       const dryAirFlow = share * condition.externalStatic.designDryAirFlow;
       rateUnit(unit, { ...condition, filterLoading: loading, flow: { mode: "flow held", dryAirFlow } }, rating);
       return fanChartPoint(unit, rating) ?? [];
-    }),
-  }));
+    });
+    yield { words, points };
+  }
 }
+
+/** How many curves there are. */
+export const systemCurveCount = loadings.length;

@@ -36,12 +36,30 @@ interface Search {
   readonly last: { flow: number };
 }
 
+/** A search that goes on by steps, so that whoever runs it can show how far it is, and stop it. */
+export interface CoilSearch {
+  /** How many ways there are, and how many of them have been looked at. */
+  readonly all: number;
+  readonly looked: () => number;
+  /** Looks at some more ways; false when none is left. */
+  readonly step: (ways: number) => boolean;
+  /** What was found so far. */
+  readonly choice: (sorting: CoilSorting) => CoilChoice;
+}
+
 /**
  * Looks at every combination of surface, rows, fins, circuits that divide, and turbulators, and keeps those that meet the
  * duty within the limits. A coil is judged with its valve open: at the flow given, or at the flow that has the change of
  * temperature given.
  */
 export function coilAlternatives(task: CoilTask, sorting: CoilSorting = "price"): CoilChoice {
+  const search = startCoilSearch(task);
+  search.step(Number.POSITIVE_INFINITY);
+  return search.choice(sorting);
+}
+
+/** Begins the search: the present coil is solved, none of its alternatives yet. */
+export function startCoilSearch(task: CoilTask): CoilSearch {
   const room = createCoilRoom();
   room.inlet.liquid = task.supply.liquid;
   room.inlet.liquidTemperature = task.supply.supplyTemperature;
@@ -61,17 +79,22 @@ export function coilAlternatives(task: CoilTask, sorting: CoilSorting = "price")
   const search = { ...base, wanted };
   const refused = Object.fromEntries(coilRefusals.map((each) => [each, 0])) as Record<CoilRefusal, number>;
   const candidates: CoilAlternative[] = [];
+  const ways = task.blocks.flatMap((block) => [...combinations(task, block)].map((vary) => ({ block, vary })));
   let looked = 0;
-  for (const block of task.blocks) {
-    for (const make of combinations(task, block)) {
-      looked++;
-      const found = built(search, block, make);
+  const step = (count: number): boolean => {
+    for (const end = Math.min(ways.length, looked + count); looked < end; looked++) {
+      const { block, vary } = ways[looked]!;
+      const found = built(search, block, vary);
       if (typeof found === "string") refused[found]++;
       else candidates.push(found);
     }
-  }
-  sortAlternatives(candidates, sorting);
-  return { looked, refused, wanted, present: typeof present === "string" ? undefined : present, candidates };
+    return looked < ways.length;
+  };
+  const choice = (sorting: CoilSorting): CoilChoice => {
+    sortAlternatives(candidates, sorting);
+    return { looked, refused, wanted, present: typeof present === "string" ? undefined : present, candidates };
+  };
+  return { all: ways.length, looked: () => looked, step, choice };
 }
 
 interface Variation {

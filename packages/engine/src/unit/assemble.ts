@@ -53,7 +53,7 @@ function placeSection(
   try {
     const design = kind.prepare(values as never, frame);
     const layout = kind.layout(design, frame);
-    return { name, kind: kind.name, behaviour: kind, design, layout, start };
+    return { name, kind: kind.name, behaviour: kind, values, design, layout, start };
   } catch (error) {
     if (!(error instanceof SectionProblem)) throw error;
     return { index, field: error.field, problem: error.message, allowed: error.allowed };

@@ -8,6 +8,8 @@ export interface UnitSection {
   /** Name of its kind: `chilled-water coil`. */
   readonly kind: string;
   readonly behaviour: SectionKind;
+  /** What the job says of it, defaults filled in. */
+  readonly values: Readonly<Record<string, unknown>>;
   readonly design: unknown;
   readonly layout: SectionLayout;
   /** m from the cabinet's entry plane to the section's entry plane. */

@@ -4,6 +4,9 @@ import { createRoot } from "react-dom/client";
 import { openedBench } from "#state/bench-state";
 import { createBenchStore } from "#state/bench-store";
 import { BenchContext } from "#view/use-bench";
+import { WorkContext } from "#view/use-work";
+import { startWorker } from "#work/page-port";
+import { WorkDesk } from "#work/work-desk";
 import { BenchPage } from "./bench-page.tsx";
 import { createJobDesk, exampleFile, servedFile } from "./job-desk.ts";
 import { type JobServer, jobServer, takeToken } from "./job-server.ts";
@@ -29,14 +32,18 @@ async function start(): Promise<void> {
     job !== undefined
       ? servedFile(job)
       : exampleFile(first ?? { path: "job.yaml", text: "format: oncethrough job 1\n" });
-  const catalogue = readCatalogue([...shippedCatalogue(), ...shop]);
+  const records = [...shippedCatalogue(), ...shop];
+  const catalogue = readCatalogue(records);
+  const work = new WorkDesk(startWorker, () => records);
   const store = createBenchStore(openedBench(file, catalogue, "ip"), catalogue);
   const desk = createJobDesk(store, isServed ? server : undefined, examples, localStorage, window);
   solveRest(store);
   createRoot(place).render(
     <StrictMode>
       <BenchContext value={store}>
-        <BenchPage desk={desk} />
+        <WorkContext value={work}>
+          <BenchPage desk={desk} />
+        </WorkContext>
       </BenchContext>
     </StrictMode>,
   );

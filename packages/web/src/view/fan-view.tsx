@@ -1,5 +1,5 @@
 import { type FanChartList, fanChart } from "@oncethrough/engine/chart/fan-chart";
-import { fanChartPoint, fanDesignOf, fanSystemCurves } from "@oncethrough/engine/chart/fan-system";
+import { type FanSystemCurve, fanChartPoint, fanDesignOf } from "@oncethrough/engine/chart/fan-system";
 import type { Condition } from "@oncethrough/engine/duty/condition";
 import { printQuantity } from "@oncethrough/engine/quantity/print";
 import { useMemo } from "react";
@@ -10,6 +10,9 @@ import { PaintedList, placedAt } from "./painted-list.tsx";
 import { useBench, useRating } from "./use-bench.ts";
 import { useEasedList } from "./use-eased-list.ts";
 import { useWidth } from "./use-width.ts";
+import { useWork } from "./use-work.ts";
+
+const noCurves: readonly FanSystemCurve[] = [];
 
 /** px. */
 const tallest = 620;
@@ -60,7 +63,8 @@ function Chart({ sound, width }: { sound: SoundJob; width: number }) {
   const condition = runningCondition(conditions, picked);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the book grows in place; `solved` says when
   const points = useMemo(() => pointsOf(sound, condition), [sound, condition, solved, rating]);
-  const systems = useMemo(() => (condition === undefined ? [] : fanSystemCurves(unit, condition)), [unit, condition]);
+  const task = { kind: "system curves", text: sound.text, condition: condition?.key ?? "" } as const;
+  const { now, latest: systems = noCurves } = useWork(condition === undefined ? undefined : task);
   const drawn = useMemo(
     () =>
       points.length === 0
@@ -87,6 +91,8 @@ function Chart({ sound, width }: { sound: SoundJob; width: number }) {
       <p className="quiet">
         at {printQuantity(drawn.density, "density", system)}; points at other densities are brought there by the fan
         laws
+        {now?.is === "failed" ? `; system curves cannot be drawn: ${now.problem}` : null}
+        {now?.is === "under way" ? "; system curves follow" : null}
       </p>
     </>
   );

@@ -1,10 +1,11 @@
 import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
-import type { FinnedSurface } from "@oncethrough/engine/component/finned-surface/family";
 import type { CoilAlternative, CoilChoice, CoilSorting } from "@oncethrough/engine/design/coil-alternative";
 import { coilAlternatives } from "@oncethrough/engine/design/coil-alternatives";
-import { type CoilBlocks, coilBlocks, type LiquidCoilValues } from "@oncethrough/engine/design/coil-choice";
+import type { LiquidCoilValues } from "@oncethrough/engine/design/coil-choice";
+import { coilLimitFields } from "@oncethrough/engine/design/coil-limits";
 import { coilPriceFormula } from "@oncethrough/engine/design/coil-price";
-import { liquidDensity } from "@oncethrough/engine/fluid/liquid";
+import { coilTask } from "@oncethrough/engine/design/coil-task";
+import { readForm } from "@oncethrough/engine/form/read";
 import { UsageProblem } from "../exit-code.ts";
 import type { CoilValues } from "./coil-file.ts";
 import { dryAirFlowOf, enteringAir, liquidSupply, roomyCabinet } from "./coil-output.ts";
@@ -23,7 +24,8 @@ export interface AlternativesOutput {
   readonly candidates: readonly CoilAlternative[];
 }
 
-const inch = 0.0254;
+/** Limits of a file that gives none. */
+const noneGiven = readForm("{}", coilLimitFields, { component: () => undefined, componentNames: () => [] }).values!;
 
 /**
  * Looks for other ways to build the coil of a file.
@@ -42,9 +44,22 @@ export function alternativesOf(
       `--alternatives needs a coil with water in its tubes; this one is a ${values.coil.kind}; allowed: chilled-water coil, hot-water coil`,
     );
   }
-  const frame = { ...(values.cabinet ?? roomyCabinet), hand: "right" } as const;
-  const blocks = coilBlocks(coil, frame, limits?.surfaces ?? surfacesOf(catalogue));
-  const choice = chosen(coil, values, blocks, liquidSupply(water), wish.sort);
+  const task = coilTask(
+    {
+      values: coil,
+      frame: { ...(values.cabinet ?? roomyCabinet), hand: "right" },
+      air: (blocks) =>
+        enteringAir(
+          values,
+          dryAirFlowOf(values, () => blocks.present.faceArea),
+        ),
+      supply: liquidSupply(water),
+      wanted: values.air.leaving,
+      limits: limits ?? noneGiven,
+    },
+    catalogue,
+  );
+  const choice = coilAlternatives(task, wish.sort);
   return {
     format: "oncethrough coil alternatives 1",
     kind: coil.kind,
@@ -57,52 +72,4 @@ export function alternativesOf(
     ...(choice.present === undefined ? {} : { present: choice.present }),
     candidates: choice.candidates.slice(0, wish.most),
   };
-}
-
-function chosen(
-  coil: LiquidCoilValues,
-  values: CoilValues,
-  blocks: CoilBlocks,
-  supply: ReturnType<typeof liquidSupply>,
-  sort: CoilSorting,
-): CoilChoice {
-  const { limits } = values;
-  const flow = dryAirFlowOf(values, () => blocks.present.faceArea);
-  const rows = [limits?.fewestRows ?? 1, Math.min(limits?.mostRows ?? 12, blocks.cools ? 12 : 8)] as const;
-  const fins = [(limits?.fewestFins ?? 6 / inch) * inch, (limits?.mostFins ?? 14 / inch) * inch] as const;
-  const most = Number.POSITIVE_INFINITY;
-  // The coil's own full flow comes before the water's, as in its section.
-  const own =
-    coil.fullFlow === undefined ? undefined : coil.fullFlow * liquidDensity(supply.liquid, supply.supplyTemperature);
-  const task = {
-    ...blocks,
-    air: enteringAir(values, flow),
-    supply: own === undefined ? supply : { ...supply, massFlow: own },
-    wanted: values.air.leaving,
-    rows: wholeNumbers(rows[0], rows[1]),
-    fins: wholeNumbers(fins[0], fins[1]).map((each) => each / inch),
-    turbulators: [false, true],
-    limits: {
-      faceVelocity: limits?.faceVelocity ?? most,
-      airPressureDrop: limits?.airPressureDrop ?? most,
-      liquidPressureDrop: limits?.waterPressureDrop ?? most,
-      leastTubeVelocity: limits?.leastTubeVelocity ?? 0.3048,
-      mostTubeVelocity: limits?.mostTubeVelocity ?? 2.37744,
-      depth: coil.length ?? most,
-    },
-  };
-  return coilAlternatives(task, sort);
-}
-
-function wholeNumbers(least: number, most: number): number[] {
-  const first = Math.ceil(least - 1e-6);
-  return Array.from({ length: Math.max(0, Math.floor(most + 1e-6) - first + 1) }, (_, k) => first + k);
-}
-
-/** Every surface of the catalogue; the records of distributing tubes say in their names that they are for steam. */
-function surfacesOf(catalogue: Catalogue): FinnedSurface[] {
-  return catalogue
-    .names("finned surface")
-    .filter((name) => !/\bsteam\b/.test(name))
-    .map((name) => catalogue.component("finned surface", name) as FinnedSurface);
 }

@@ -1,15 +1,12 @@
-import type { FinnedSurface } from "@oncethrough/engine/component/finned-surface/family";
+import { checkCoilLimits, coilLimitFields } from "@oncethrough/engine/design/coil-limits";
 import { airStateFields, checkAirState, humidityRatioOfAirState } from "@oncethrough/engine/duty/air-state";
 import { chilledWaterFields, steamFields } from "@oncethrough/engine/duty/utilities";
 import { standardPressure } from "@oncethrough/engine/fluid/atmosphere";
 import {
   choice,
-  component,
   type Fields,
   type GroupCheck,
   group,
-  integer,
-  list,
   quantity,
   text,
   type ValuesOf,
@@ -90,71 +87,6 @@ const waterFields = {
 
 const { pressureAtCoil, condensateReturnPressure } = steamFields;
 
-const limitFields = {
-  faceVelocity: quantity("velocity", {
-    meaning: "Highest face velocity, of the air as it enters; a cooling coil must not throw water besides",
-    optional: true,
-    minimum: "50 fpm",
-    maximum: "1500 fpm",
-  }),
-  airPressureDrop: quantity("pressureDifference", {
-    meaning: "Highest air pressure loss, as wet as the coil is",
-    optional: true,
-    minimum: "0.01 in wg",
-    maximum: "10 in wg",
-  }),
-  waterPressureDrop: quantity("liquidPressureDrop", {
-    meaning: "Highest water pressure drop between connections",
-    optional: true,
-    minimum: "0.1 ft wg",
-    maximum: "200 ft wg",
-  }),
-  leastTubeVelocity: quantity("liquidVelocity", {
-    meaning: "Lowest velocity in the tubes",
-    default: "1 ft/s",
-    minimum: "0 ft/s",
-    maximum: "7.8 ft/s",
-  }),
-  mostTubeVelocity: quantity("liquidVelocity", {
-    meaning: "Highest velocity in the tubes",
-    default: "7.8 ft/s",
-    minimum: "0.5 ft/s",
-    maximum: "7.8 ft/s",
-  }),
-  fewestRows: integer({ meaning: "Fewest rows", default: 1, minimum: 1, maximum: 12 }),
-  mostRows: integer({ meaning: "Most rows", default: 12, minimum: 1, maximum: 12 }),
-  fewestFins: quantity("pitch", {
-    meaning: "Fewest fins",
-    default: "6 per in",
-    minimum: "4 per in",
-    maximum: "16 per in",
-  }),
-  mostFins: quantity("pitch", {
-    meaning: "Most fins",
-    default: "14 per in",
-    minimum: "4 per in",
-    maximum: "16 per in",
-  }),
-  surfaces: list(
-    component<FinnedSurface>()("finned surface", { meaning: "Record of tubes and fins in the catalogue" }),
-    {
-      meaning: "Surfaces that may be used; every one of the catalogue but those for steam when left out",
-      optional: true,
-    },
-  ),
-} as const;
-
-const checkLimits: GroupCheck = (values, say) => {
-  for (const [least, most] of [
-    ["fewestRows", "mostRows"],
-    ["fewestFins", "mostFins"],
-    ["leastTubeVelocity", "mostTubeVelocity"],
-  ] as const) {
-    if (Number(values[least]) > Number(values[most]))
-      say(least, "the lower limit is above the upper one", "a lower one");
-  }
-};
-
 const checkAir: GroupCheck = (values, say) => {
   checkAirState(values, say);
   const given = Number(values.airflow !== undefined) + Number(values.faceVelocity !== undefined);
@@ -190,10 +122,10 @@ export const coilFields = {
     { pressureAtCoil, condensateReturnPressure },
     { meaning: "Steam at the coil; hot and under pressure", optional: true },
   ),
-  limits: group(limitFields, {
+  limits: group(coilLimitFields, {
     meaning: "What `--alternatives` may use and has to keep",
     optional: true,
-    check: checkLimits,
+    check: checkCoilLimits,
   }),
 } as const;
 

@@ -12,6 +12,7 @@ import type {
   SectionRating,
   Shortfall,
 } from "@oncethrough/engine/section/contract";
+import { declaredNotes } from "@oncethrough/engine/section/declared-notes";
 import { actualAirflow } from "@oncethrough/engine/section/station";
 import type { EvaluatedWorking } from "@oncethrough/engine/unit/report";
 import { evaluateWorking } from "@oncethrough/engine/unit/report";
@@ -96,7 +97,7 @@ function coilOutput(
     figures: Object.fromEntries(figures),
     // Without a wish there is nothing to miss.
     shortfalls: values.air.leaving === undefined ? [] : (kind.shortfalls?.(design, rating, at) ?? []),
-    notes: kind.notes?.(design, rating, at) ?? [],
+    notes: [...declaredNotes(kind.declared?.(design, rating, at)), ...(kind.notes?.(design, rating, at) ?? [])],
     ...(withWorking ? { working: kind.working.map((line) => evaluateWorking(line, design, rating)) } : {}),
   };
 }

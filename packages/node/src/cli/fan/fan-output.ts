@@ -1,10 +1,10 @@
 import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { weightedLevel } from "@oncethrough/engine/component/fan-sound";
-import type { FanWheel } from "@oncethrough/engine/component/fan-wheel";
 import { type FanOut, oneFanOut } from "@oncethrough/engine/design/fan-out";
 import { type FanPowerVerdict, fanPowerVerdict } from "@oncethrough/engine/design/fan-power-limit";
 import { type FanRange, fanRange } from "@oncethrough/engine/design/fan-range";
 import { type FanCandidate, selectFans } from "@oncethrough/engine/design/fan-selection";
+import { fanSectionTask } from "@oncethrough/engine/design/section-task";
 import type { Job } from "@oncethrough/engine/job/job";
 import type { DeclaredComparison } from "@oncethrough/engine/section/declared";
 import { compareDeclared } from "@oncethrough/engine/section/fan/declared";
@@ -133,9 +133,7 @@ export function fanOf(job: Job, request: FanRequest): FanOutput {
     oneFanOut: { wanted: redundancy.airflowWithOneFanOut, ...oneFanOut(job.unit, chosen) },
     powerLimit: fanPowerVerdict(job.unit, rating, design.speedControlled && leastShare < 1),
     ...(declared === undefined ? {} : { declared }),
-    ...(request.catalogue === undefined
-      ? {}
-      : { alternatives: alternativesOf(job, design, rating, record, request.catalogue) }),
+    ...(request.catalogue === undefined ? {} : { alternatives: alternativesOf(job, rating, request.catalogue) }),
     ...(lines === undefined ? {} : { working: lines }),
   };
 }
@@ -174,24 +172,11 @@ function soundOutput(design: FanDesign, record: FanSectionRating): SoundOutput |
 /** So many alternatives are told. */
 const mostAlternatives = 12;
 
-function alternativesOf(
-  job: Job,
-  design: FanDesign,
-  rating: UnitRating,
-  record: FanSectionRating,
-  catalogue: Catalogue,
-): NonNullable<FanOutput["alternatives"]> {
-  const { looked, candidates } = selectFans({
-    frame: job.unit.frame,
-    air: record.entering,
-    at: { condition: rating.condition, operation: rating.operation },
-    rise: record.totalPressureRise,
-    values: design,
-    wheels: catalogue.names("fan wheel").map((name) => catalogue.component("fan wheel", name) as FanWheel),
-    counts: Array.from({ length: 16 }, (_, index) => index + 1),
-    drives: ["belt", "direct"],
-    pressureToPeak: 0.9,
-  });
+function alternativesOf(job: Job, rating: UnitRating, catalogue: Catalogue): NonNullable<FanOutput["alternatives"]> {
+  const limits = { pressureToPeak: 0.9, fewestFans: 1, mostFans: 16, drive: "either" } as const;
+  const none = { sound: undefined, length: undefined };
+  const task = fanSectionTask(job.unit, fanSectionIndex(job), rating, { ...limits, ...none }, catalogue);
+  const { looked, candidates } = task === undefined ? { looked: 0, candidates: [] } : selectFans(task);
   const shown = candidates.slice(0, mostAlternatives);
   return { looked, candidates: shown.map(({ wheel, ...rest }) => ({ ...rest, wheel: wheel.head.name })) };
 }

@@ -1,0 +1,64 @@
+import type { Catalogue } from "#catalogue/read-catalogue";
+import type { FanWheel } from "#component/fan-wheel";
+import type { FanDesign } from "#section/fan/design";
+import type { FanSectionRating } from "#section/fan/rate";
+import type { UnitRating } from "#unit/rating";
+import type { Unit } from "#unit/unit";
+import type { CoilTask } from "./coil-alternative.ts";
+import type { LiquidCoilValues } from "./coil-choice.ts";
+import type { CoilLimitValues } from "./coil-limits.ts";
+import { coilTask } from "./coil-task.ts";
+import type { FanLimitValues } from "./fan-limits.ts";
+import type { FanTask } from "./fan-selection.ts";
+
+/**
+ * The search for other coils of a section at a solved condition: its own air, liquid and set point. Undefined where the
+ * section is no coil with liquid, or where it has no work at that condition.
+ */
+export function coilSectionTask(
+  unit: Unit,
+  index: number,
+  rating: UnitRating,
+  limits: CoilLimitValues,
+  catalogue: Catalogue,
+): CoilTask | undefined {
+  const section = unit.sections[index];
+  const record = rating.sections[index];
+  if (section === undefined || record === undefined || !isChosenCoil(section.kind)) return undefined;
+  const { operation, condition } = rating;
+  const cools = section.kind === "chilled-water coil";
+  const supply = cools ? condition.utilities.chilledWater : condition.utilities.heatingWater;
+  const wanted = cools ? operation.coolingLeaving : operation.heatingLeaving;
+  if (supply === undefined || wanted === undefined || record.heatToAir === 0) return undefined;
+  const values = { ...section.values, kind: section.kind } as unknown as LiquidCoilValues;
+  return coilTask({ values, frame: unit.frame, air: () => record.entering, supply, wanted, limits }, catalogue);
+}
+
+/** True for the kinds of coil that can be searched. */
+export function isChosenCoil(kind: string): kind is LiquidCoilValues["kind"] {
+  return kind === "chilled-water coil" || kind === "hot-water coil";
+}
+
+/** The search for other fans of a section at a solved condition; undefined where the fan stands. */
+export function fanSectionTask(
+  unit: Unit,
+  index: number,
+  rating: UnitRating,
+  limits: FanLimitValues,
+  catalogue: Catalogue,
+): FanTask | undefined {
+  const record = rating.sections[index] as FanSectionRating | undefined;
+  if (record === undefined || !(record.fanSpeed > 0)) return undefined;
+  const { fewestFans, mostFans, drive, pressureToPeak } = limits;
+  return {
+    frame: unit.frame,
+    air: record.entering,
+    at: { condition: rating.condition, operation: rating.operation },
+    rise: record.totalPressureRise,
+    values: unit.sections[index]!.design as FanDesign,
+    wheels: catalogue.names("fan wheel").map((name) => catalogue.component("fan wheel", name) as FanWheel),
+    counts: Array.from({ length: mostFans - fewestFans + 1 }, (_, k) => fewestFans + k),
+    drives: drive === "either" ? ["belt", "direct"] : [drive],
+    pressureToPeak,
+  };
+}

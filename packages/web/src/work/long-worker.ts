@@ -1,0 +1,44 @@
+import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import { BookShelf, perform } from "./perform.ts";
+import type { FromWorker, ToWorker } from "./task.ts";
+
+/*
+ * The page's worker: does one task after the other, and between two steps listens whether it is to stop.
+ */
+
+let shelf: BookShelf | undefined;
+const stopped = new Set<number>();
+let before: Promise<void> = Promise.resolve();
+
+const tell = (message: FromWorker) => self.postMessage(message);
+
+/** Lets messages in. */
+function breath(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 0));
+}
+
+async function work({ id, task }: Extract<ToWorker, { say: "do" }>): Promise<void> {
+  try {
+    if (shelf === undefined) throw new Error("the worker has no catalogue yet");
+    await breath();
+    const steps = perform(task, shelf);
+    while (!stopped.has(id)) {
+      const step = steps.next();
+      if (step.done === true) {
+        tell({ say: "result", id, result: step.value });
+        break;
+      }
+      tell({ say: "share", id, share: step.value });
+      await breath();
+    }
+  } catch (error) {
+    tell({ say: "problem", id, problem: error instanceof Error ? error.message : String(error) });
+  }
+  stopped.delete(id);
+}
+
+self.addEventListener("message", ({ data }: MessageEvent<ToWorker>) => {
+  if (data.say === "catalogue") shelf = new BookShelf(readCatalogue(data.files));
+  else if (data.say === "stop") stopped.add(data.id);
+  else before = before.then(() => work(data));
+});

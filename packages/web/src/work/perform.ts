@@ -1,0 +1,121 @@
+import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import { fanSystemCurves, systemCurveCount } from "@oncethrough/engine/chart/fan-system";
+import { startCoilSearch } from "@oncethrough/engine/design/coil-alternatives";
+import { checkCoilLimits, coilLimitFields } from "@oncethrough/engine/design/coil-limits";
+import { checkFanLimits, fanLimitFields } from "@oncethrough/engine/design/fan-limits";
+import { selectFans } from "@oncethrough/engine/design/fan-selection";
+import { coilSectionTask, fanSectionTask } from "@oncethrough/engine/design/section-task";
+import type { Fields, GroupCheck } from "@oncethrough/engine/form/field";
+import { readForm } from "@oncethrough/engine/form/read";
+import type { UnitRating } from "@oncethrough/engine/unit/rating";
+import type { RatingBook } from "#state/rating-book";
+import { readText } from "#state/sound-job";
+import type { AlternativesTask, CoilAlternatives, FanAlternatives, Results, SystemCurvesTask, Task } from "./task.ts";
+
+/** Texts of jobs read lately, with what is solved of them: one text is asked about several times. */
+const booksKept = 4;
+
+/** Reads job texts against a catalogue and keeps the latest. */
+export class BookShelf {
+  readonly catalogue: Catalogue;
+  readonly #books = new Map<string, RatingBook>();
+
+  constructor(catalogue: Catalogue) {
+    this.catalogue = catalogue;
+  }
+
+  /** @throws Error when the text is no job */
+  book(text: string): RatingBook {
+    const known = this.#books.get(text);
+    const book = known ?? readText(text, this.catalogue, undefined).sound?.book;
+    if (book === undefined) throw new Error("the text is no sound job");
+    this.#books.delete(text);
+    this.#books.set(text, book);
+    for (const oldest of [...this.#books.keys()].slice(0, -booksKept)) this.#books.delete(oldest);
+    return book;
+  }
+}
+
+/** Does a task by steps; yields how far it is, 0…1, wherever it may be stopped. */
+export function perform(task: Task, shelf: BookShelf): Generator<number, Results[Task["kind"]]> {
+  switch (task.kind) {
+    case "coil alternatives":
+      return findCoils(task, shelf);
+    case "fan alternatives":
+      return findFans(task, shelf);
+    case "system curves":
+      return drawSystem(task, shelf);
+  }
+}
+
+/** Ways looked at between two chances to stop: some twenty milliseconds. */
+const waysAtOnce = 150;
+/** Share of the work that solving the conditions counts. */
+const solvingShare = 0.3;
+
+function* findCoils(task: AlternativesTask, shelf: BookShelf): Generator<number, CoilAlternatives> {
+  const book = shelf.book(task.text);
+  const { unit } = book.job;
+  const rating = yield* askedMost(book, task, (each) => Math.abs(each.sections[task.index]?.heatToAir ?? 0));
+  const limits = readLimits(task.limits, coilLimitFields, checkCoilLimits, shelf.catalogue);
+  const asked = coilSectionTask(unit, task.index, rating, limits, shelf.catalogue);
+  if (asked === undefined) throw new Error(`the coil rests at ${rating.condition.name}`);
+  const search = startCoilSearch(asked);
+  while (search.step(waysAtOnce)) yield solvingShare + ((1 - solvingShare) * search.looked()) / search.all;
+  return { at: rating.condition, choice: search.choice("price") };
+}
+
+function* findFans(task: AlternativesTask, shelf: BookShelf): Generator<number, FanAlternatives> {
+  const book = shelf.book(task.text);
+  const rating = yield* askedMost(book, task, (each) => each.fanElectricPower);
+  const limits = readLimits(task.limits, fanLimitFields, checkFanLimits, shelf.catalogue);
+  const asked = fanSectionTask(book.job.unit, task.index, rating, limits, shelf.catalogue);
+  if (asked === undefined) throw new Error(`the fan stands at ${rating.condition.name}`);
+  const { looked, candidates } = selectFans(asked);
+  const most = Number.POSITIVE_INFINITY;
+  const kept = candidates.filter(
+    ({ sound, length }) => sound <= (limits.sound ?? most) && length <= (limits.length ?? most),
+  );
+  return {
+    at: rating.condition,
+    looked,
+    candidates: kept.map(({ wheel, ...rest }) => ({ ...rest, wheel: wheel.head.name })),
+  };
+}
+
+function* drawSystem(task: SystemCurvesTask, shelf: BookShelf): Generator<number, Results["system curves"]> {
+  const { job } = shelf.book(task.text);
+  const condition = job.conditions.find(({ key }) => key === task.condition);
+  if (condition === undefined) throw new Error(`the job has no condition ${task.condition}`);
+  const curves: Results["system curves"][number][] = [];
+  for (const curve of fanSystemCurves(job.unit, condition)) {
+    curves.push(curve);
+    yield curves.length / systemCurveCount;
+  }
+  return curves;
+}
+
+/** The rating at the condition asked for, or at the one that asks most of the section. */
+function* askedMost(
+  book: RatingBook,
+  { condition }: AlternativesTask,
+  asks: (rating: UnitRating) => number,
+): Generator<number, UnitRating> {
+  let found: UnitRating | undefined;
+  const all = book.job.conditions;
+  for (const [index, { key }] of all.entries()) {
+    if (condition !== undefined && key !== condition) continue;
+    const rating = book.rating(key);
+    if (rating?.solved === true && (found === undefined || asks(rating) > asks(found))) found = rating;
+    yield (solvingShare * (index + 1)) / all.length;
+  }
+  if (found === undefined) throw new Error("the unit is not solved at the condition");
+  return found;
+}
+
+function readLimits<const F extends Fields>(text: string, fields: F, check: GroupCheck, catalogue: Catalogue) {
+  const context = { component: catalogue.component, componentNames: catalogue.names };
+  const reading = readForm(text, fields, context, check);
+  if (!reading.ok) throw new Error(reading.problems.map(({ field, problem }) => `${field}: ${problem}`).join("; "));
+  return reading.values;
+}

@@ -1,0 +1,67 @@
+import type { FanSystemCurve } from "@oncethrough/engine/chart/fan-system";
+import type { CoilChoice } from "@oncethrough/engine/design/coil-alternative";
+import type { FanCandidate } from "@oncethrough/engine/design/fan-selection";
+
+/** Long work that the page hands to its worker. A task is plain data: all that its result follows from. */
+export type Task = AlternativesTask | SystemCurvesTask;
+
+/** Other ways to build a section. */
+export interface AlternativesTask {
+  readonly kind: "coil alternatives" | "fan alternatives";
+  /** The job. */
+  readonly text: string;
+  /** Place of the section in the airflow. */
+  readonly index: number;
+  /** Key of the condition at which they are judged; undefined: the one that asks most of the section. */
+  readonly condition: string | undefined;
+  /** Limits as typed, a text of their own. */
+  readonly limits: string;
+}
+
+/** What the unit asks of its fan at three filter loadings. */
+export interface SystemCurvesTask {
+  readonly kind: "system curves";
+  readonly text: string;
+  readonly condition: string;
+}
+
+/** What each kind of task comes to; copied from the worker to the page, so plain data too. */
+export interface Results {
+  readonly "coil alternatives": CoilAlternatives;
+  readonly "fan alternatives": FanAlternatives;
+  readonly "system curves": readonly FanSystemCurve[];
+}
+
+/** The condition at which alternatives were judged. */
+export interface JudgedAt {
+  readonly key: string;
+  readonly name: string;
+}
+
+/** Other coils for a section. */
+export interface CoilAlternatives {
+  readonly at: JudgedAt;
+  readonly choice: CoilChoice;
+}
+
+/** A fan found; its wheel by name. */
+export type FoundFan = Omit<FanCandidate, "wheel"> & { readonly wheel: string };
+
+/** Other fans for a section. */
+export interface FanAlternatives {
+  readonly at: JudgedAt;
+  readonly looked: number;
+  readonly candidates: readonly FoundFan[];
+}
+
+/** From the page to the worker. */
+export type ToWorker =
+  | { readonly say: "catalogue"; readonly files: readonly { readonly path: string; readonly text: string }[] }
+  | { readonly say: "do"; readonly id: number; readonly task: Task }
+  | { readonly say: "stop"; readonly id: number };
+
+/** From the worker to the page. */
+export type FromWorker =
+  | { readonly say: "share"; readonly id: number; readonly share: number }
+  | { readonly say: "result"; readonly id: number; readonly result: Results[keyof Results] }
+  | { readonly say: "problem"; readonly id: number; readonly problem: string };

@@ -1,0 +1,90 @@
+import { describe, expect, it } from "vitest";
+import type { FromWorker, SystemCurvesTask, ToWorker } from "./task.ts";
+import { taskKey, WorkDesk } from "./work-desk.ts";
+
+const task = (text: string): SystemCurvesTask => ({ kind: "system curves", text, condition: "one" });
+
+/** A desk whose worker is played by the test. */
+function playedDesk() {
+  const posted: ToWorker[] = [];
+  let hear: (message: FromWorker) => void = () => {};
+  let broken: (problem: string) => void = () => {};
+  let begun = 0;
+  const desk = new WorkDesk(
+    () => {
+      begun++;
+      return {
+        post: (message) => posted.push(message),
+        listen: (listener, failed) => {
+          hear = listener;
+          broken = failed;
+        },
+      };
+    },
+    () => [{ path: "a.yaml", text: "" }],
+  );
+  const state = (text: string) => desk.states.getState().get(taskKey(task(text)));
+  return { desk, posted, state, say: (m: FromWorker) => hear(m), breaks: (p: string) => broken(p), begun: () => begun };
+}
+
+describe("the desk of long work", () => {
+  it("starts its worker with the first task, tells how far it is, and keeps the result", () => {
+    const { desk, posted, state, say, begun } = playedDesk();
+    expect(begun()).toBe(0);
+    desk.ask(task("a"));
+    expect(posted.map((each) => each.say)).toEqual(["catalogue", "do"]);
+    say({ say: "share", id: 1, share: 0.4 });
+    expect(state("a")).toEqual({ is: "under way", share: 0.4 });
+    say({ say: "result", id: 1, result: [] });
+    expect(state("a")).toEqual({ is: "done", result: [] });
+    desk.ask(task("a"));
+    expect(posted).toHaveLength(2);
+  });
+
+  it("stops an older task of the kind, and does not mistake its late answer for the new one", () => {
+    const { desk, posted, state, say } = playedDesk();
+    desk.ask(task("a"));
+    desk.ask(task("b"));
+    expect(posted.slice(2)).toEqual([
+      { say: "stop", id: 1 },
+      { say: "do", id: 2, task: task("b") },
+    ]);
+    say({ say: "result", id: 1, result: [] });
+    expect(state("a")).toBeUndefined();
+    expect(state("b")).toEqual({ is: "under way", share: 0 });
+  });
+
+  it("stops by hand, and begins again only when asked to", () => {
+    const { desk, posted, state } = playedDesk();
+    desk.ask(task("a"));
+    desk.stop(task("a"));
+    expect(state("a")).toEqual({ is: "stopped" });
+    desk.ask(task("a"));
+    expect(posted).toHaveLength(3);
+    desk.ask(task("a"), true);
+    expect(posted.at(-1)).toMatchObject({ say: "do", id: 2 });
+  });
+
+  it("says a problem, and starts another worker after one that broke", () => {
+    const { desk, state, say, breaks, begun } = playedDesk();
+    desk.ask(task("a"));
+    say({ say: "problem", id: 1, problem: "no" });
+    expect(state("a")).toEqual({ is: "failed", problem: "no" });
+    desk.ask(task("b"));
+    breaks("gone");
+    expect(state("b")).toEqual({ is: "failed", problem: "gone" });
+    desk.ask(task("c"));
+    expect(begun()).toBe(2);
+  });
+
+  it("keeps no more results than it may", () => {
+    const { desk, state, say } = playedDesk();
+    for (let id = 1; id <= 40; id++) {
+      desk.ask(task(`t${id}`));
+      say({ say: "result", id, result: [] });
+    }
+    expect(state("t1")).toBeUndefined();
+    expect(state("t40")?.is).toBe("done");
+    expect(desk.states.getState().size).toBe(30);
+  });
+});

@@ -1,0 +1,122 @@
+import { createStore, type StoreApi } from "zustand/vanilla";
+import type { FromWorker, Results, Task, ToWorker } from "./task.ts";
+
+/** How a piece of long work stands. */
+export type WorkState<Kind extends keyof Results = keyof Results> =
+  | { readonly is: "under way"; readonly share: number }
+  | { readonly is: "done"; readonly result: Results[Kind] }
+  | { readonly is: "failed"; readonly problem: string }
+  | { readonly is: "stopped" };
+
+/** The page's end of a worker. */
+export interface WorkPort {
+  readonly post: (message: ToWorker) => void;
+  readonly listen: (hear: (message: FromWorker) => void, broken: (problem: string) => void) => void;
+}
+
+/** Results that are kept, so that going back in the history shows them at once. */
+const resultsKept = 30;
+
+/** What a task is kept under. */
+export function taskKey(task: Task): string {
+  return JSON.stringify(task);
+}
+
+/**
+ * Hands tasks to a worker that is started with the first of them. A newer task of a kind stops the older one; results are
+ * kept.
+ */
+export class WorkDesk {
+  /** States by `taskKey`. */
+  readonly states: StoreApi<ReadonlyMap<string, WorkState>> = createStore<ReadonlyMap<string, WorkState>>()(
+    () => new Map(),
+  );
+  readonly #begin: () => WorkPort;
+  readonly #files: () => readonly { readonly path: string; readonly text: string }[];
+  #port: WorkPort | undefined;
+  #lastId = 0;
+  readonly #running = new Map<number, { readonly key: string; readonly kind: Task["kind"] }>();
+
+  constructor(begin: () => WorkPort, files: () => readonly { readonly path: string; readonly text: string }[]) {
+    this.#begin = begin;
+    this.#files = files;
+  }
+
+  /** Sees to it that a task is done or under way; one that was stopped or failed begins again only when `again`. */
+  ask(task: Task, again = false): void {
+    const key = taskKey(task);
+    const known = this.states.getState().get(key);
+    if (known?.is === "done" || known?.is === "under way") {
+      if (known.is === "done") this.#stopOthers(task.kind, key);
+      return;
+    }
+    if (known !== undefined && !again) return;
+    this.#stopOthers(task.kind, key);
+    const id = ++this.#lastId;
+    this.#running.set(id, { key, kind: task.kind });
+    this.#put(key, { is: "under way", share: 0 });
+    try {
+      this.#post({ say: "do", id, task });
+    } catch (error) {
+      this.#end(id, { is: "failed", problem: error instanceof Error ? error.message : String(error) });
+    }
+  }
+
+  /** Stops a task that is under way. */
+  stop(task: Task): void {
+    const key = taskKey(task);
+    for (const [id, running] of this.#running) if (running.key === key) this.#stopOne(id, { is: "stopped" });
+  }
+
+  #stopOthers(kind: Task["kind"], key: string): void {
+    for (const [id, running] of this.#running)
+      if (running.kind === kind && running.key !== key) this.#stopOne(id, undefined);
+  }
+
+  #stopOne(id: number, state: WorkState | undefined): void {
+    this.#post({ say: "stop", id });
+    this.#end(id, state);
+  }
+
+  #post(message: ToWorker): void {
+    if (this.#port === undefined) {
+      this.#port = this.#begin();
+      this.#port.listen(
+        (heard) => this.#hear(heard),
+        (problem) => this.#broken(problem),
+      );
+      this.#port.post({ say: "catalogue", files: this.#files() });
+    }
+    this.#port.post(message);
+  }
+
+  #hear(message: FromWorker): void {
+    const running = this.#running.get(message.id);
+    if (running === undefined) return;
+    if (message.say === "share") this.#put(running.key, { is: "under way", share: message.share });
+    else if (message.say === "result") this.#end(message.id, { is: "done", result: message.result });
+    else this.#end(message.id, { is: "failed", problem: message.problem });
+  }
+
+  /** A worker that broke takes all that it was doing with it; the next task starts another one. */
+  #broken(problem: string): void {
+    this.#port = undefined;
+    for (const id of [...this.#running.keys()]) this.#end(id, { is: "failed", problem });
+  }
+
+  #end(id: number, state: WorkState | undefined): void {
+    const key = this.#running.get(id)?.key;
+    this.#running.delete(id);
+    if (key !== undefined) this.#put(key, state);
+  }
+
+  /** Latest last; the oldest that are not under way give way. */
+  #put(key: string, state: WorkState | undefined): void {
+    const states = new Map(this.states.getState());
+    states.delete(key);
+    if (state !== undefined) states.set(key, state);
+    const old = [...states].filter(([, each]) => each.is !== "under way").slice(0, -resultsKept);
+    for (const [each] of old) states.delete(each);
+    this.states.setState(states, true);
+  }
+}
