@@ -83,6 +83,8 @@ describe("the fan in hand", () => {
     // All running conditions of the sixteen stand in each of the three panels.
     await expect.poll(() => chart.locator("circle").count()).toBe(14 * 3);
     expect(await picture.getAttribute("aria-label")).toMatch(/in\.wg.*hp.*rpm/);
+    // The system curves follow from the page's worker.
+    await expect.poll(() => chart.locator("text").allTextContents(), { timeout: 15_000 }).toContain("at change-out");
     const texts = await chart.locator("text").allTextContents();
     for (const text of ["Static pressure", "Shaft power", "Efficiency", "may surge", "at change-out", "filters clean"])
       expect(texts).toContain(text);

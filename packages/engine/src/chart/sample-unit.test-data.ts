@@ -36,7 +36,15 @@ interface SampleOptions {
 function section(name: string, start: number, length: number, options: SampleOptions): UnitSection {
   const { role, outside = 0, openings = [] } = options;
   const behaviour = { name, ...(role === undefined ? {} : { role }), picture: crossPicture } as unknown as SectionKind;
-  return { name, kind: name, behaviour, values: {}, design: { length, outside }, layout: { length, outside, openings }, start };
+  return {
+    name,
+    kind: name,
+    behaviour,
+    values: {},
+    design: { length, outside },
+    layout: { length, outside, openings },
+    start,
+  };
 }
 
 /** A line from the entry plane's floor to the exit plane at 1 m, and its name's first letter at the middle. */
