@@ -4,6 +4,7 @@ import type { ArrangementTask } from "./arrange.ts";
 export const sampleTask: ArrangementTask = {
   placement: "roof",
   corrosionClass: "C3",
+  voltage: 460,
   limits: {
     length: undefined,
     width: undefined,

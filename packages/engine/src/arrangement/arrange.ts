@@ -2,6 +2,7 @@ import { inBothUnits } from "#section/both-units";
 import type { Unit } from "#unit/unit";
 import { baseParts, type Lug, lugParts } from "./base-parts.ts";
 import { casingPanels } from "./casing-panels.ts";
+import { type DoorSwing, doorSwings } from "./door-swing.ts";
 import { frameParts } from "./frame-parts.ts";
 import { massIn } from "./mass.ts";
 import type { ArrangementNotice, CorrosionClass } from "./notice.ts";
@@ -10,13 +11,19 @@ import { type Part, type Point, partGroup, visitLeaves } from "./part.ts";
 import { partMaterialNotices } from "./part-notice.ts";
 import { hasRoof, type Placement, roofParts, roofRise } from "./roof-parts.ts";
 import { type PlacedSection, placeSection } from "./section-place.ts";
+import { serviceNotices } from "./service-notice.ts";
+import { type ServiceSpace, serviceSpaces } from "./service-space.ts";
+import { type SightLine, sightLines } from "./sight-line.ts";
 import { lugPlaces, type ShippingLimits, type Split, splitUnit } from "./split.ts";
+import { type WetZone, wetZonesOf } from "./wet-zone.ts";
 
 /** What an arrangement depends on besides the unit. */
 export interface ArrangementTask {
   readonly placement: Placement;
   readonly limits: ShippingLimits;
   readonly corrosionClass: CorrosionClass;
+  /** V between phases. */
+  readonly voltage: number;
 }
 
 /** The unit in millimetres. */
@@ -30,6 +37,12 @@ export interface Arrangement {
   readonly size: Point;
   /** mm across and up of each piece. */
   readonly outside: { readonly width: number; readonly height: number };
+  /** Where water stands or runs, mm along the airflow. */
+  readonly wetZones: readonly WetZone[];
+  /** How doors open, what room service asks for outside, and what is seen through windows. */
+  readonly swings: readonly DoorSwing[];
+  readonly spaces: readonly ServiceSpace[];
+  readonly sights: readonly SightLine[];
   readonly notices: readonly ArrangementNotice[];
 }
 
@@ -37,7 +50,8 @@ export interface Arrangement {
 export function arrangeUnit(unit: Unit, task: ArrangementTask): Arrangement {
   const wall = panelBuild(unit.casing, "wall");
   const sections = unit.sections.map((section) => placeSection(unit, section, wall));
-  const casing = casingPanels(unit, sections);
+  const wetZones = wetZonesOf(sections);
+  const casing = casingPanels(unit, sections, wetZones);
   const outside = outsideSize(unit, task.placement);
   const { splits, notices } = splitUnit(unit, sections, casing, task.limits, outside);
   const lugs = splits.flatMap((split) => lugPlaces(unit, split));
@@ -52,8 +66,11 @@ export function arrangeUnit(unit: Unit, task: ArrangementTask): Arrangement {
   ].filter((part) => part !== undefined);
   const parts = [...groups, ...sections.map(({ part }) => part)];
   const hung = lugParts(unit, lugs);
-  const { size } = partGroup("unit", "unit", undefined, parts);
+  // Pipe stubs and disconnects stand out of the walls a little; what a site and a truck measure is walls and roof.
+  const size = { ...partGroup("unit", "unit", undefined, parts).size, y: outside.width };
   const whole = partGroup("unit", "unit", undefined, hung === undefined ? parts : [...parts, hung]);
+  const swings = doorSwings(unit, sections);
+  const service = { swings, spaces: serviceSpaces(unit, sections, swings, task.voltage), sights: sightLines(sections) };
   return {
     whole,
     sections,
@@ -61,7 +78,14 @@ export function arrangeUnit(unit: Unit, task: ArrangementTask): Arrangement {
     lugs,
     size,
     outside,
-    notices: [...notices, ...siteNotices(size, task.limits), ...partMaterialNotices(whole, task.corrosionClass)],
+    wetZones,
+    ...service,
+    notices: [
+      ...notices,
+      ...siteNotices(size, task.limits),
+      ...serviceNotices(sections, service, task.limits, outside.width),
+      ...partMaterialNotices(whole, task.corrosionClass, unit.casing.finish !== "mill"),
+    ],
   };
 }
 

@@ -3,18 +3,19 @@ import type { Unit } from "#unit/unit";
 import { type PanelBuild, panelBuild, panelFilling, panelMass, panelSheets } from "./panel-build.ts";
 import { type Part, partGroup, placedPart } from "./part.ts";
 import type { PlacedSection } from "./section-place.ts";
+import { standsWet, type WetZone } from "./wet-zone.ts";
 
 const origin = { x: 0, y: 0, z: 0 };
 const sideFaces = ["right", "left", "top", "bottom"] as const;
 
 /** Walls, ceiling, floor and ends, panel by panel. */
-export function casingPanels(unit: Unit, placed: readonly PlacedSection[]): Part {
+export function casingPanels(unit: Unit, placed: readonly PlacedSection[], wetZones: readonly WetZone[]): Part {
   const wall = panelBuild(unit.casing, "wall");
   const floor = panelBuild(unit.casing, "floor");
   const panels: Part[] = [];
   for (const section of placed) {
     for (const face of sideFaces) {
-      panels.push(...sidePanels(unit, section, face, face === "bottom" ? floor : wall));
+      panels.push(...sidePanels(unit, section, face, face === "bottom" ? floor : wall, wetZones));
     }
   }
   panels.push(...bulkheads(unit, placed, wall));
@@ -26,14 +27,19 @@ export function casingPanels(unit: Unit, placed: readonly PlacedSection[]): Part
 }
 
 /** Panels of one face of one section: as many as the widest panel asks, all alike. */
-function sidePanels(unit: Unit, placed: PlacedSection, face: (typeof sideFaces)[number], build: PanelBuild): Part[] {
+function sidePanels(
+  unit: Unit,
+  placed: PlacedSection,
+  face: (typeof sideFaces)[number],
+  build: PanelBuild,
+  wetZones: readonly WetZone[],
+): Part[] {
   const { section } = placed;
   const length = section.layout.length;
   if (length <= 0) return [];
   const across = face === "right" || face === "left" ? unit.frame.height : unit.frame.width;
   const count = Math.ceil(length / unit.casing.panelWidth - 1e-9);
   const step = length / count;
-  const isWet = placed.part.children.some((part) => part.kind === "pan");
   return Array.from({ length: count }, (_, index) => {
     const from = 1000 * (section.start + index * step);
     const open = placed.openings.reduce((sum, opening) => {
@@ -42,10 +48,12 @@ function sidePanels(unit: Unit, placed: PlacedSection, face: (typeof sideFaces)[
       return sum + (shared > 0 ? (opening.area * shared) / (opening.to - opening.from) : 0);
     }, 0);
     const key = `${section.name}, ${face} ${index + 1}`;
+    const box = panelBox(unit, face, from, 1000 * step);
+    const zone = { place: { x: box.x, y: 0, z: 0 }, size: { x: box.length, y: 0, z: 0 } };
     const part: SectionPart = {
       ...panelPart(key, `${faceNames[face]} panel`, build, step, across, open),
-      box: panelBox(unit, face, from, 1000 * step),
-      wet: isWet && face === "bottom",
+      box,
+      wet: face === "bottom" && standsWet(zone, wetZones),
     };
     return placedPart(part, "casing", section.name, origin);
   });

@@ -31,6 +31,8 @@ export interface Part {
   readonly wet: boolean;
   /** It lies in the same space as its neighbours: fins on tubes, a wheel in its housing. */
   readonly shares: boolean;
+  /** It is drawn out through the service side as a whole. */
+  readonly pulled: boolean;
   readonly count: number;
   readonly sheets: NonNullable<SectionPart["sheets"]>;
   readonly filling: SectionPart["filling"];
@@ -61,6 +63,7 @@ export function placedPart(part: SectionPart, parentKey: string, section: string
     massSource: part.massSource,
     wet: part.wet === true || children.some((child) => child.wet),
     shares: part.shares === true,
+    pulled: part.pulled === true,
     count: part.count ?? 1,
     sheets: part.sheets ?? [],
     filling: part.filling,
@@ -88,6 +91,7 @@ export function partGroup(key: string, name: string, section: string | undefined
     massSource: "definition sum of its parts",
     wet: children.some((child) => child.wet),
     shares: false,
+    pulled: false,
     count: 1,
     sheets: [],
     filling: undefined,

@@ -12,9 +12,10 @@ const drainPipes = [
   { name: "3 in", bore: 0.0779, outside: 0.0889 },
 ] as const;
 
-/** m/m of the line; m of fall of pan and line to the trap; m of room under it. */
+/** m/m of the line. */
 const lineFall = 0.01;
-const fallToTrap = 0.01;
+/** m of fall of pan and line to the trap; m of room under it. */
+export const fallToTrap = 0.01;
 const roomUnder = 0.025;
 
 /** The trap of one section's pans. */
@@ -28,6 +29,8 @@ export interface SectionTrap {
   readonly seal: number;
   readonly depth: number;
   readonly pipe: string;
+  /** m, outside diameter. */
+  readonly pipeOutside: number;
   /** m³/s of water at the wettest condition, and what the pipe takes half full. */
   readonly flow: number;
   readonly capacity: number;
@@ -62,6 +65,7 @@ export function trapsOf(unit: Unit, placed: readonly PlacedSection[], running: R
         condition: isSuction ? leastAt : mostAt,
         ...trap,
         pipe: pipe.name,
+        pipeOutside: pipe.outside,
         flow,
         capacity: halfFullDrain(pipe.bore, lineFall),
         railNeeded,

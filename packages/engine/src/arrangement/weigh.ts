@@ -3,6 +3,8 @@ import type { Duty } from "#duty/duty";
 import type { Unit } from "#unit/unit";
 import { type Arrangement, type ArrangementTask, arrangeUnit, sectionMass } from "./arrange.ts";
 import { type CasingLeakage, casingLeakage } from "./casing-leakage.ts";
+import { doorNotices } from "./door-notice.ts";
+import { withFittedParts } from "./fitted-parts.ts";
 import { cornerLoads, type LugLoad, looseMass, type Piece, piecesOf } from "./lifting.ts";
 import { type MassPoint, massOf } from "./mass.ts";
 import { type PanelLoad, panelLoads } from "./panel-load.ts";
@@ -46,13 +48,22 @@ export interface Weighing {
 
 /** The arrangement's share of a duty. */
 export function arrangementTask(duty: Duty): ArrangementTask {
-  return { placement: duty.site.placement, corrosionClass: duty.site.corrosionClass, limits: duty.limits };
+  return {
+    placement: duty.site.placement,
+    corrosionClass: duty.site.corrosionClass,
+    limits: duty.limits,
+    voltage: duty.utilities.electricity.voltage,
+  };
 }
 
 /** Arranges and weighs the unit of a duty, and solves it at every condition for what walls, traps and springs feel. */
 export function weighUnit(unit: Unit, duty: Duty, conditions: readonly Condition[]): Weighing {
-  const arrangement = arrangeUnit(unit, arrangementTask(duty));
+  const bare = arrangeUnit(unit, arrangementTask(duty));
   const running = runUnit(unit, conditions);
+  const traps = trapsOf(unit, bare.sections, running);
+  const springs = springsOf(unit, bare, running);
+  const fitted = withFittedParts(unit, bare, traps, springs);
+  const arrangement = { ...fitted, notices: [...fitted.notices, ...doorNotices(unit, bare.swings, running)] };
   const operating = massOf(arrangement.whole, "operating");
   const pieces = piecesOf(unit, arrangement);
   return {
@@ -68,9 +79,9 @@ export function weighUnit(unit: Unit, duty: Duty, conditions: readonly Condition
     pieces,
     corners: cornerLoads(unit, operating),
     rail: railLoad(unit, arrangement, pieces, operating),
-    traps: trapsOf(unit, arrangement.sections, running),
+    traps,
     panels: panelLoads(unit, running),
-    springs: springsOf(unit, arrangement, running),
+    springs,
     transmission: transmissionOf(unit, running),
     leakage: casingLeakage(unit, running),
   };

@@ -91,6 +91,8 @@ export interface SectionPart {
   readonly wet?: boolean;
   /** It lies in the same space as its neighbours: fins on tubes, a wheel in its housing. */
   readonly shares?: boolean;
+  /** It is drawn out through the service side as a whole: a coil with its tube sheets and headers. */
+  readonly pulled?: boolean;
   /** Pieces alike in the box. */
   readonly count?: number;
   /** What is cut for it. */
@@ -213,7 +215,7 @@ export function assembly(
   key: string,
   name: string,
   children: readonly SectionPart[],
-  extras: Pick<Extras, "shares"> = {},
+  extras: Pick<SectionPart, "shares" | "pulled"> = {},
 ): SectionPart {
   const box = boxAround(children.map((each) => each.box));
   return { key, name, kind: "assembly", box, mass: 0, massSource: "definition sum of its parts", children, ...extras };

@@ -72,7 +72,9 @@ function coilAssembly(block: CoilBlock, index: number, zones: Zones, fittings: C
     coreOf(block, index, zones, fittings),
     ...headersOf(block, index, zones, fittings),
   ];
-  return assembly(`coil ${index + 1}`, block.stacked === 1 ? "coil" : `coil ${index + 1} from below`, children);
+  return assembly(`coil ${index + 1}`, block.stacked === 1 ? "coil" : `coil ${index + 1} from below`, children, {
+    pulled: true,
+  });
 }
 
 function casingOf(block: CoilBlock, index: number, zones: Zones, { wet }: CoilFittings): readonly SectionPart[] {

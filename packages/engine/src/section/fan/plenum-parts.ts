@@ -19,6 +19,11 @@ export function plenumFans(design: FanDesign, frame: Frame): readonly SectionPar
   return [inletWall(design, frame), ...wheels, ...shelves(design, frame)];
 }
 
+/** m from the entry plane to the far end of the motors. */
+function motorEnd({ upstreamSpace, diameter, wheel, motorPower }: FanDesign): number {
+  return upstreamSpace + (0.23 + wheel.wheelWidth) * diameter + motorSize(motorPower).length;
+}
+
 function inletWall(design: FanDesign, frame: Frame): SectionPart {
   const throat = (design.wheel.inletDiameter * design.diameter) ** 2 * (Math.PI / 4);
   const area = Math.max(0.05, frame.width * frame.height - design.count * throat);
@@ -30,7 +35,8 @@ function inletWall(design: FanDesign, frame: Frame): SectionPart {
 /** Floors between the rows. */
 function shelves(design: FanDesign, frame: Frame): readonly SectionPart[] {
   const cell = frame.height / design.rows;
-  const length = Math.max(0.3, design.length - design.upstreamSpace - 0.4);
+  // As far as the frames reach: behind them a person stands.
+  const length = Math.min(motorEnd(design) + 0.03, design.length) - design.upstreamSpace;
   return Array.from({ length: design.rows - 1 }, (_, index) =>
     sheetPart(
       `shelf ${index + 1}`,

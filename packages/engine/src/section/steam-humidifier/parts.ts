@@ -24,29 +24,34 @@ export function steamHumidifierParts(design: SteamHumidifierDesign, frame: Frame
       bought,
       wet: true,
     });
-  const panel = assembly("panel", "steam dispersion panel", [
-    at("header below", "steam header", z),
-    at("header above", "steam header", z + height - header),
-    solidPart(
-      "tubes",
-      "dispersion tubes",
-      "tubes",
-      metal,
-      boxOf(position - tube / 2, y, z + header, tube, width, height - 2 * header),
-      tubeVolume,
-      {
-        count,
-        bought,
-        wet: true,
-        form: prisms("z", () =>
-          Array.from({ length: count }, (_, index) => {
-            const [middle, half] = [(index + 0.5) / count, tube / 2 / width];
-            return bar(0, middle - half, 1, middle + half);
-          }),
-        ),
-      },
-    ),
-  ]);
+  const panel = assembly(
+    "panel",
+    "steam dispersion panel",
+    [
+      at("header below", "steam header", z),
+      at("header above", "steam header", z + height - header),
+      solidPart(
+        "tubes",
+        "dispersion tubes",
+        "tubes",
+        metal,
+        boxOf(position - tube / 2, y, z + header, tube, width, height - 2 * header),
+        tubeVolume,
+        {
+          count,
+          bought,
+          wet: true,
+          form: prisms("z", () =>
+            Array.from({ length: count }, (_, index) => {
+              const [middle, half] = [(index + 0.5) / count, tube / 2 / width];
+              return bar(0, middle - half, 1, middle + half);
+            }),
+          ),
+        },
+      ),
+    ],
+    { pulled: true },
+  );
   const steam = { diameter: 0.06, reach: Math.max(0, frame.hand === "right" ? y : frame.width - y - width) };
   const condensate = { ...steam, diameter: 0.034 };
   return {

@@ -5,11 +5,13 @@ import type { ArrangementNotice } from "@oncethrough/engine/arrangement/notice";
 import type { PanelLoad } from "@oncethrough/engine/arrangement/panel-load";
 import { type Part, type Point, visitParts } from "@oncethrough/engine/arrangement/part";
 import type { RailLoad } from "@oncethrough/engine/arrangement/rail-load";
+import { workingSpaceCaution } from "@oncethrough/engine/arrangement/service-space";
 import type { FanSprings } from "@oncethrough/engine/arrangement/spring-load";
 import type { FaceAgainstDew, Transmission } from "@oncethrough/engine/arrangement/transmission";
 import type { SectionTrap } from "@oncethrough/engine/arrangement/trap";
 import { type SectionMass, weighUnit } from "@oncethrough/engine/arrangement/weigh";
 import type { Job } from "@oncethrough/engine/job/job";
+import { type ServiceOutput, serviceOutput } from "./service-output.ts";
 
 /** What `oncethrough weigh --json` prints; the tables for people are printed from the same figures. All in SI, places in m. */
 export interface WeighOutput {
@@ -31,9 +33,10 @@ export interface WeighOutput {
   readonly springs: readonly FanSprings[];
   readonly transmission: Omit<Transmission, "faces"> & { readonly faces: readonly FaceOutput[] };
   readonly leakage: CasingLeakage;
+  readonly service: ServiceOutput;
   readonly notices: readonly ArrangementNotice[];
   readonly unsolved: readonly string[];
-  readonly cautions: { readonly lifting: string };
+  readonly cautions: { readonly lifting: string; readonly electrical: string };
   readonly parts?: readonly PartOutput[];
 }
 
@@ -86,9 +89,10 @@ export function weightOf(job: Job, withParts: boolean): WeighOutput {
     springs: weighing.springs.map(springsOutput),
     transmission: { ...transmission, faces: transmission.faces.map(faceOutput) },
     leakage: weighing.leakage,
+    service: serviceOutput(job.unit, arrangement),
     notices: arrangement.notices.map(noticeOutput),
     unsolved: running.unsolved,
-    cautions: { lifting: liftingCaution },
+    cautions: { lifting: liftingCaution, electrical: workingSpaceCaution },
     ...(withParts ? { parts: partsOutput(arrangement.whole) } : {}),
   };
 }

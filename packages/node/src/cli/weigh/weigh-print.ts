@@ -3,6 +3,7 @@ import { separator, wrapped } from "../ink.ts";
 import type { Style } from "../rate/rate-print.ts";
 import { type Column, printTable } from "../table.ts";
 import { sayer } from "./say.ts";
+import { printService } from "./service-print.ts";
 import { printStructure } from "./structure-print.ts";
 import type { PieceOutput, WeighOutput } from "./weigh-output.ts";
 
@@ -14,6 +15,7 @@ export function printWeight(output: WeighOutput, style: Style): string {
     printPieces(output, style),
     printCorners(output, style),
     ...printStructure(output, style),
+    printService(output, style),
     printNotices(output, style),
   ];
   return parts.filter((part) => part !== "").join("\n\n");

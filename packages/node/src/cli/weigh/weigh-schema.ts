@@ -59,6 +59,7 @@ const trap = record({
   seal: number("m under its outlet"),
   depth: number("m of the whole with its pipe"),
   pipe: text("nominal size"),
+  pipeOutside: number("m, outside diameter"),
   flow: number("m³/s of water at the wettest condition"),
   capacity: number("m³/s that the pipe takes half full"),
   railNeeded: number("m under the floor"),
@@ -134,6 +135,55 @@ const leakage = record({
   openArea: number("m² of a sharp opening that leaks as much"),
 });
 
+const service = record({
+  spaces: listOf(
+    record({
+      key: text(),
+      section: text(),
+      part: text("key of the part that it serves"),
+      use: { enum: ["coil pull", "access", "electrical working space"] },
+      name: text(),
+      side: { enum: ["right", "left"] },
+      place: point("corner nearest the origin"),
+      size: point("of the room"),
+      source: text("bibliography key and place"),
+    }),
+    "room outside the unit that is kept clear",
+  ),
+  doors: listOf(
+    record(
+      {
+        section: text(),
+        part: text("key of the door"),
+        opens: { enum: ["outward", "inward"] },
+        hinges: { enum: ["upstream", "downstream"] },
+        width: number("m of the leaf"),
+        opensTo: number("degrees that nothing hinders"),
+        strikes: text("key of what it strikes before it is open by a right angle"),
+      },
+      "strikes",
+    ),
+  ),
+  sights: listOf(
+    record(
+      {
+        section: text(),
+        window: text("key"),
+        to: text("key of what should be seen"),
+        clear: { type: "boolean" },
+        blockedBy: text("key of what stands in between"),
+      },
+      "blockedBy",
+    ),
+  ),
+  shippingRestraints: listOf(record({ section: text(), count: number("that come off before starting") })),
+  wetZones: listOf(record({ section: text("whose water it is"), from: number("m"), to: number("m") })),
+  finish: listOf(
+    record({ face: text(), metal: text(), gauge: text(), coat: text("mill where there is none"), area: number("m²") }),
+  ),
+  fasteners: listOf(record({ what: text(), count: number("about, by common spacing") })),
+});
+
 const notice = record(
   {
     part: text(),
@@ -190,9 +240,10 @@ export function weighSchema(): object {
           springs: listOf(springs, "of each fan; empty where fans stand rigid"),
           transmission,
           leakage,
+          service,
           notices: listOf(notice),
           unsolved: listOf(text("key of a condition that could not be solved and does not count")),
-          cautions: record({ lifting: text() }),
+          cautions: record({ lifting: text(), electrical: text() }),
           parts: listOf(part, "with --parts: every part, from the whole down"),
         },
         "rail",
