@@ -34,6 +34,7 @@ export interface Part {
   /** It is drawn out through the service side as a whole. */
   readonly pulled: boolean;
   readonly count: number;
+  readonly pieces: SectionPart["pieces"];
   readonly sheets: NonNullable<SectionPart["sheets"]>;
   readonly filling: SectionPart["filling"];
   readonly bought: string | undefined;
@@ -65,6 +66,7 @@ export function placedPart(part: SectionPart, parentKey: string, section: string
     shares: part.shares === true,
     pulled: part.pulled === true,
     count: part.count ?? 1,
+    pieces: part.pieces,
     sheets: part.sheets ?? [],
     filling: part.filling,
     bought: part.bought,
@@ -93,6 +95,7 @@ export function partGroup(key: string, name: string, section: string | undefined
     shares: false,
     pulled: false,
     count: 1,
+    pieces: undefined,
     sheets: [],
     filling: undefined,
     bought: undefined,

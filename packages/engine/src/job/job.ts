@@ -6,6 +6,7 @@ import type { SectionKind } from "#section/contract";
 import { sectionKinds } from "#section/kinds";
 import { casingFields } from "#unit/casing";
 import type { Unit } from "#unit/unit";
+import { type JobOption, optionField } from "./option.ts";
 
 /** First line of every job file: what the file is, and the version of its layout. */
 export const jobFormat = "oncethrough job 1";
@@ -14,7 +15,11 @@ export const jobFormat = "oncethrough job 1";
 export interface Job {
   readonly tag: string;
   readonly duty: Duty;
+  /** The machine with the options that are taken: what is drawn, rated, weighed. */
   readonly unit: Unit;
+  /** The machine without any option; `unit` itself where none is taken. */
+  readonly base: Unit;
+  readonly options: readonly JobOption[];
   /** The sixteen standard conditions, then the user's own. */
   readonly conditions: readonly Condition[];
 }
@@ -56,5 +61,10 @@ export const jobFields = {
     },
     { meaning: "The machine" },
   ),
+  options: list(optionField, {
+    meaning: "Options of the offer, each priced beside the base price",
+    optional: true,
+    most: 60,
+  }),
   conditions: list(ownConditionField, { meaning: "Conditions of the user's own", optional: true, most: 100 }),
 } as const;

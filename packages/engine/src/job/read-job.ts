@@ -11,6 +11,7 @@ import { driveSpeed } from "#unit/drive-speed";
 import type { Unit } from "#unit/unit";
 import { crossProblems, type PlacedProblem } from "./cross-check.ts";
 import { type Job, jobFields, jobFormat, sectionKind } from "./job.ts";
+import { takeOptions } from "./take-options.ts";
 
 /** What reading a job text gives: the job when it is sound, else every problem; the defaults in either case. */
 export interface JobReading {
@@ -26,7 +27,8 @@ type SectionValues = Readonly<Record<string, unknown>> & { readonly kind: string
 
 /** Reads a job text against a catalogue. Never throws for anything that a text may hold. */
 export function readJob(text: string, catalogue: Catalogue): JobReading {
-  const reading = readForm(text, jobFields, { component: catalogue.component, componentNames: catalogue.names });
+  const context = { component: catalogue.component, componentNames: catalogue.names };
+  const reading = readForm(text, jobFields, context);
   const { defaults, places, values } = reading;
   const toProblem = (placed: PlacedProblem): Problem => problemAt(places, placed);
   if (!reading.ok || values === undefined) return { job: undefined, problems: reading.problems, defaults, places };
@@ -40,12 +42,19 @@ export function readJob(text: string, catalogue: Catalogue): JobReading {
   ].map(toProblem);
   const problems = [...reading.problems, ...found];
   if (assembly.unit === undefined || found.length > 0) return { job: undefined, problems, defaults, places };
+  const base = assembly.unit;
+  const machine = { casing: values.unit.casing, sections: written };
+  const { options, unit, problems: inOptions } = takeOptions(values.options ?? [], base, machine, duty, context);
+  problems.push(...inOptions.map(toProblem));
+  if (inOptions.length > 0) return { job: undefined, problems, defaults, places };
   const own = (values.conditions ?? []) as readonly OwnCondition[];
   const job: Job = {
     tag: duty.tag,
     duty,
-    unit: assembly.unit,
-    conditions: conditionsOf(duty, assembly.unit, own),
+    unit,
+    base,
+    options,
+    conditions: conditionsOf(duty, unit, own),
   };
   return { job, problems, defaults, places };
 }

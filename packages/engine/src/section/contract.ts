@@ -181,6 +181,8 @@ export interface SectionKind<
   /** Every loss of total pressure in airflow order; those not beside the path add up to `totalPressureLoss`. */
   readonly losses?: (design: Design, rating: Rating) => readonly Loss[];
   readonly figures: readonly FigureLine<Rating>[];
+  /** Figures by which what is bought for it is ordered, at the condition where the first of them is greatest. */
+  readonly orderBy?: readonly (keyof Rating & string)[];
   readonly working: readonly WorkingLine<Design, Rating>[];
   readonly shortfalls?: (design: Design, rating: Rating, condition: SectionCondition) => readonly Shortfall[];
   readonly notes?: (design: Design, rating: Rating, condition: SectionCondition) => readonly Note[];

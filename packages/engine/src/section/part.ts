@@ -65,6 +65,12 @@ export interface Blank {
   readonly count: number;
 }
 
+/** A size in millimetres, along the airflow, across and up, and how many pieces have it. */
+export interface PieceSize {
+  readonly size: readonly [number, number, number];
+  readonly count: number;
+}
+
 /** Blanks of one sheet. */
 export interface SheetCut {
   readonly metal: SheetMetal;
@@ -95,6 +101,8 @@ export interface SectionPart {
   readonly pulled?: boolean;
   /** Pieces alike in the box. */
   readonly count?: number;
+  /** Sizes of pieces that do not fill the box, mm: depth, width, height of each, and how many. */
+  readonly pieces?: readonly PieceSize[];
   /** What is cut for it. */
   readonly sheets?: readonly SheetCut[];
   /** What fills it besides its sheets: m³ of foam or wool between two skins. */
@@ -155,7 +163,7 @@ export function blank(length: number, width: number, count = 1): Blank {
   return { length: 1000 * length, width: 1000 * width, count };
 }
 
-type Extras = Partial<Pick<SectionPart, "wet" | "shares" | "count" | "carried" | "bought" | "form">>;
+type Extras = Partial<Pick<SectionPart, "wet" | "shares" | "count" | "pieces" | "carried" | "bought" | "form">>;
 
 /** A part cut from sheet: its mass is that of its blanks. */
 export function sheetPart(

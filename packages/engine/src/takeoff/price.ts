@@ -3,8 +3,10 @@ import { type Part, visitLeaves } from "#arrangement/part";
 import { sheetMass } from "#component/sheet-metal";
 import { type MaterialName, materials } from "#standard/material";
 import type { Unit } from "#unit/unit";
+import { boughtSets } from "./bought-set.ts";
+import { ownerOf, wholeUnit } from "./owner.ts";
 import type { PriceBook, RateBook, ShopBooks } from "./shop-book.ts";
-import { ownerOf, type SheetNeed, wholeUnit } from "./takeoff.ts";
+import type { SheetNeed } from "./takeoff.ts";
 import { addWork, noWork, type WorkAmounts } from "./work-measure.ts";
 
 /** Money is whole cents. Every line is rounded to the nearest cent by itself, halves upwards; sums are of rounded lines. */
@@ -73,6 +75,9 @@ export function priceUnit(
   const missing: MissingPrice[] = [];
   const take = new Taking(books.prices, yields(sheets), missing);
   visitLeaves(arrangement.whole, (leaf) => take.part(leaf));
+  for (const { owner, item, count, mass, isPriced } of boughtSets(arrangement.whole)) {
+    if (!isPriced) take.item(owner, item, count, mass);
+  }
   take.coat(unit);
   const lines = [...take.lines(), ...labour(unit, arrangement, books.rates)];
   const owners = [...unit.sections.map(({ name }) => name), wholeUnit].map((owner) =>
@@ -124,7 +129,6 @@ class Taking {
 
   part(leaf: Part): void {
     const owner = ownerOf(leaf);
-    for (const fitting of leaf.fittings) this.item(owner, fitting, 1, 0);
     if (leaf.price !== undefined) {
       const { price } = leaf;
       this.entered.push({
@@ -136,7 +140,7 @@ class Taking {
         rate: price,
         cents: price,
       });
-    } else if (leaf.bought !== undefined) this.item(owner, leaf.bought, leaf.count, leaf.mass);
+    } else if (leaf.bought !== undefined) return;
     else if (leaf.sheets.length > 0) this.sheets(owner, leaf);
     else if (leaf.material !== undefined) this.material(owner, leaf.material, leaf.mass);
   }
@@ -158,7 +162,7 @@ class Taking {
     else this.add({ owner, sort: "material", what: material, amount: mass, unit: "kg", rate: found.perKg });
   }
 
-  private item(owner: string, item: string, count: number, mass: number): void {
+  item(owner: string, item: string, count: number, mass: number): void {
     const found = this.find(item);
     const line = { owner, sort: "bought", what: item } as const;
     if (found?.each !== undefined) this.add({ ...line, amount: count, unit: "each", rate: found.each });

@@ -4,11 +4,10 @@ import { sheetMass } from "#component/sheet-metal";
 import type { Blank } from "#section/part";
 import type { SheetMetal } from "#standard/material";
 import type { SheetGaugeName } from "#standard/sheet-gauge";
+import { type BoughtSet, boughtSets } from "./bought-set.ts";
 import { type Nesting, nestBlanks } from "./nesting.ts";
+import { ownerOf } from "./owner.ts";
 import type { StockBook } from "./shop-book.ts";
-
-/** Whose a line is: a section by its name, or the unit as a whole. */
-export const wholeUnit = "unit";
 
 /** A line of the parts list: parts of one owner that are alike. */
 export interface PartLine {
@@ -41,13 +40,8 @@ export interface SheetNeed extends Nesting {
   readonly mass: number;
 }
 
-/** A bought thing and how much of it. */
-export interface BoughtLine {
-  readonly item: string;
-  readonly count: number;
-  readonly mass: number;
-  readonly owners: readonly string[];
-}
+/** A bought thing, alike in item and size, of one owner. */
+export type BoughtLine = BoughtSet;
 
 /** What it takes to build the unit. */
 export interface Takeoff {
@@ -71,11 +65,6 @@ export function takeOff(arrangement: Arrangement, stock: StockBook): Takeoff {
 /** Sheets alone: what a price needs of the takeoff. */
 export function sheetsOf(arrangement: Arrangement, stock: StockBook): readonly SheetNeed[] {
   return sheetNeeds(cutList(arrangement.whole), stock);
-}
-
-/** The owner of a part. */
-export function ownerOf(part: Part): string {
-  return part.section ?? wholeUnit;
 }
 
 function partsList(whole: Part): readonly PartLine[] {
@@ -143,17 +132,15 @@ function sheetNeeds(cuts: readonly CutLine[], stock: StockBook): readonly SheetN
 }
 
 function boughtList(whole: Part): readonly BoughtLine[] {
-  const lines = new Map<string, { count: number; mass: number; owners: Set<string> }>();
-  const add = (item: string, count: number, mass: number, owner: string) => {
-    const entry = lines.get(item) ?? { count: 0, mass: 0, owners: new Set() };
-    entry.count += count;
-    entry.mass += mass;
-    entry.owners.add(owner);
-    lines.set(item, entry);
-  };
-  visitLeaves(whole, (leaf) => {
-    if (leaf.bought !== undefined) add(leaf.bought, leaf.count, leaf.mass, ownerOf(leaf));
-    for (const fitting of leaf.fittings) add(fitting, 1, 0, ownerOf(leaf));
-  });
-  return [...lines].map(([item, { count, mass, owners }]) => ({ item, count, mass, owners: [...owners] }));
+  const lines = new Map<string, BoughtLine>();
+  for (const set of boughtSets(whole)) {
+    const key = [set.owner, set.item, ...(set.size ?? [])].join("|");
+    const before = lines.get(key);
+    lines.set(key, {
+      ...set,
+      count: set.count + (before?.count ?? 0),
+      mass: set.mass + (before?.mass ?? 0),
+    });
+  }
+  return [...lines.values()];
 }

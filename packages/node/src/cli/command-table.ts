@@ -199,17 +199,21 @@ export const commands: readonly CommandLine[] = [
     name: "takeoff",
     meaning: "parts, blanks, sheets and bought things of a job",
     details:
-      "Prints the parts list by section, the cut list of sheet, how many sheets of the stock book it takes (at least, by area, and in shelves that can be cut with a shear), and what is bought with the data to order it by. With --csv one of the lists is printed as CSV.",
+      "Prints the parts list by section, the cut list of sheet, how many sheets of the stock book it takes (at least, by area, and in shelves that can be cut with a shear), and what is bought with the data to order it by: size, figures at the hardest condition, the supplier's declared rating where the job holds one. With --csv one of the lists is printed as CSV.",
     operands: [job],
     options: [
-      { flags: "--csv <list>", meaning: "print one list as CSV", choices: ["parts", "cuts", "sheets", "bought"] },
+      {
+        flags: "--csv <list>",
+        meaning: "print one list as CSV",
+        choices: ["parts", "cuts", "sheets", "bought", "orders"],
+      },
       shop,
       units,
       json("takeoff"),
       catalogue,
     ],
     examples: [
-      { line: "takeoff examples/marine-biology-wing.yaml", meaning: "all four lists" },
+      { line: "takeoff examples/marine-biology-wing.yaml", meaning: "all five lists" },
       { line: "takeoff job.yaml --csv cuts > cuts.csv", meaning: "the cut list for the shear" },
     ],
   },

@@ -105,6 +105,7 @@ export const attenuator = defineKind({
   picture: drawAttenuator,
   sound: attenuatorSound,
   losses: attenuatorLosses,
+  orderBy: ["passageVelocity", "totalPressureLoss", "lossAt250"],
   figures: [
     { figure: "lossAt250", name: "insertion loss at 250 Hz", quantity: "soundLevel" },
     { figure: "totalPressureLoss", name: "pressure loss", quantity: "pressureDifference" },

@@ -23,6 +23,7 @@ export const chilledWaterCoil = defineKind({
   picture: drawChilledWaterCoil,
   sound: coilSound,
   losses: coilLosses,
+  orderBy: ["capacity", "sensibleCapacity", "liquidVolumeFlow", "liquidPressureDrop", "totalPressureLoss"],
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
     { figure: "leavingWetBulb", name: "leaving wet bulb", quantity: "temperature" },

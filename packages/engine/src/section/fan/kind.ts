@@ -26,6 +26,7 @@ export const fan = defineKind({
   // A housed fan's cabinet stands at the suction before it; plenum wheels press into theirs.
   wallPressure: (rating) =>
     rating.outletVelocity > 0 ? rating.entering.staticPressure : rating.leaving.staticPressure,
+  orderBy: ["shaftPower", "flowPerFan", "staticPressure", "fanSpeed"],
   figures: fanFigures,
   working: fanWorking,
   shortfalls: fanShortfalls,

@@ -82,6 +82,7 @@ export const filterBank = defineKind({
   picture: drawFilterBank,
   sound: filterSound,
   losses: filterBankLosses,
+  orderBy: ["panelVelocity", "cleanLoss", "changeOutLoss"],
   figures: [
     { figure: "totalPressureLoss", name: "pressure loss", quantity: "pressureDifference" },
     { figure: "cleanLoss", name: "clean at this flow", quantity: "pressureDifference" },

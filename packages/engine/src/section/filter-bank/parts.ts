@@ -7,6 +7,7 @@ import {
   blank,
   boxOf,
   type PartForm,
+  type PieceSize,
   type SectionPart,
   type SectionParts,
   sheetPart,
@@ -150,6 +151,19 @@ function closingBlanks(box: SectionPart["box"], frame: Frame): readonly Blank[] 
   return strips;
 }
 
+/** Panels of the grid by size. */
+function panelSizes({ grid }: FilterBankDesign, depth: number): readonly PieceSize[] {
+  const sizes = new Map<string, PieceSize>();
+  for (const row of grid.rows) {
+    for (const column of grid.columns) {
+      const size = [1000 * depth, 1000 * metres([column]), 1000 * metres([row])] as const;
+      const key = size.join(" ");
+      sizes.set(key, { size, count: (sizes.get(key)?.count ?? 0) + 1 });
+    }
+  }
+  return [...sizes.values()];
+}
+
 function filtersOf(
   key: string,
   name: string,
@@ -161,6 +175,7 @@ function filtersOf(
   return weighedPart(key, name, "filter", "filter medium", box, mass, partMasses.source, {
     shares: true,
     count: design.panelCount,
+    pieces: panelSizes(design, medium.panelDepth),
     carried: medium.dustHolding * design.panelArea,
     bought: medium.head.name,
     form: panelForm(design, box, key === "prefilters"),

@@ -27,6 +27,7 @@ export const hotWaterCoil = defineKind({
   picture: drawHotWaterCoil,
   sound: coilSound,
   losses: coilLosses,
+  orderBy: ["capacity", "liquidVolumeFlow", "liquidPressureDrop", "totalPressureLoss"],
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
     { figure: "capacity", name: "capacity", quantity: "power" },

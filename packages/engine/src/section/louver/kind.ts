@@ -67,6 +67,7 @@ export const louver = defineKind({
   parts: louverParts,
   picture: drawLouver,
   losses: louverLosses,
+  orderBy: ["freeVelocity", "totalPressureLoss"],
   figures: [
     { figure: "freeVelocity", name: "free-area velocity", quantity: "velocity" },
     { figure: "faceVelocity", name: "face velocity", quantity: "velocity" },

@@ -100,6 +100,7 @@ export const mixingBox = defineKind({
   picture: drawMixingBox,
   sound: mixingBoxSound,
   losses: mixingBoxLosses,
+  orderBy: ["outsideTorque", "outsideVelocity", "outsideLoss", "returnVelocity", "returnLoss", "returnTorque"],
   figures: [
     { figure: "outsideAirShare", name: "share of outside air", quantity: "share" },
     { figure: "outsideVelocity", name: "outside damper velocity", quantity: "velocity" },

@@ -18,6 +18,7 @@ export const moistureEliminator = defineKind({
   parts: moistureEliminatorParts,
   picture: drawMoistureEliminator,
   losses: moistureEliminatorLosses,
+  orderBy: ["faceVelocity", "totalPressureLoss"],
   figures: [
     { figure: "faceVelocity", name: "face velocity", quantity: "velocity" },
     { figure: "velocityLimit", name: "velocity that tears water off", quantity: "velocity" },

@@ -22,6 +22,7 @@ export const recoveryCoil = defineKind({
   picture: drawRecoveryCoil,
   sound: coilSound,
   losses: coilLosses,
+  orderBy: ["capacity", "liquidVolumeFlow", "liquidPressureDrop", "totalPressureLoss"],
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
     { figure: "capacity", name: "heat recovered", quantity: "power" },

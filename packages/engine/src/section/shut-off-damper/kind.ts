@@ -46,6 +46,7 @@ export const shutOffDamper = defineKind({
     return pencil.items;
   },
   losses: shutOffDamperLosses,
+  orderBy: ["torque", "faceVelocity", "totalPressureLoss"],
   figures: [
     { figure: "totalPressureLoss", name: "pressure loss", quantity: "pressureDifference" },
     { figure: "faceVelocity", name: "velocity in the damper's face", quantity: "velocity" },

@@ -50,6 +50,7 @@ export const steamHumidifier = defineKind({
   parts: steamHumidifierParts,
   picture: drawSteamHumidifier,
   losses: steamHumidifierLosses,
+  orderBy: ["steamUsed", "steamToAir", "absorptionDistance", "faceVelocity"],
   figures: [
     { figure: "humidityRatio", name: "humidity ratio after the tubes", quantity: "humidityRatio" },
     { figure: "relativeHumidity", name: "relative humidity after the tubes", quantity: "share" },

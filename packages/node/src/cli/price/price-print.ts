@@ -1,3 +1,4 @@
+import { displayUnit, printNumber, printQuantity } from "@oncethrough/engine/quantity/print";
 import type { CostLine, MissingPrice } from "@oncethrough/engine/takeoff/price";
 import { csvLine } from "../air/read-csv.ts";
 import { wrapped } from "../ink.ts";
@@ -18,6 +19,7 @@ export function printPrice(output: PriceOutput, style: Style, withLines: boolean
     printOwners(output, style),
     printWhole(output, style),
     printMissing(output, style),
+    printOptions(output, style),
     withLines ? printLines(output, style) : "",
     printBasis(output, style),
   ];
@@ -49,12 +51,12 @@ function printOwners({ tag, currency, owners }: PriceOutput, { ink }: Style): st
 }
 
 function printWhole(output: PriceOutput, { ink, columns }: Style): string {
-  const { cost, freight, price, currency, margin, isComplete } = output;
+  const { cost, freight, price, currency, margin, missing, options } = output;
   const rows = [
     ["cost with overhead", amountText(cost)],
     [`margin, ${(100 * margin).toFixed(1)} % of the price`, amountText(price - freight - cost)],
     ["freight", amountText(freight)],
-    [ink.strong("price"), ink.strong(amountText(price))],
+    [ink.strong(options.length === 0 ? "price" : "base price"), ink.strong(amountText(price))],
   ];
   const table = printTable(
     [
@@ -64,8 +66,56 @@ function printWhole(output: PriceOutput, { ink, columns }: Style): string {
     rows,
     ink,
   );
-  if (isComplete) return table;
+  if (missing.length === 0) return table;
   return `${table}\n${ink.fail(wrapped("The price is not whole: what follows has no price and is in no sum.", columns))}`;
+}
+
+function printOptions(output: PriceOutput, { ink, system }: Style): string {
+  const { options, order, currency, price } = output;
+  if (options.length === 0) return "";
+  const columns: Column[] = [
+    { name: "option", align: "left" },
+    { name: "", align: "left" },
+    { name: "adds", unit: currency, align: "right" },
+    { name: "mass", unit: displayUnit("mass", system), align: "right" },
+    { name: "length", unit: displayUnit("length", system), align: "right" },
+    { name: "", align: "left" },
+  ];
+  const rows = options.map((option) => [
+    option.name,
+    option.taken ? "taken" : "",
+    signed(amountText(option.cents)),
+    signed(printNumber(option.mass, "mass", system)),
+    option.length === 0 ? "" : signed(printNumber(option.length, "length", system)),
+    option.missing.length === 0
+      ? ""
+      : ink.fail(`without a price: ${option.missing.map(({ what }) => what).join(", ")}`),
+  ]);
+  const entered =
+    order.enteredMass > 0
+      ? `\n${ink.quiet(`${printQuantity(order.enteredMass, "mass", system)} entered with options taken have no place in the machine and are in no other mass`)}`
+      : "";
+  const sums = [
+    ["base price", amountText(price)],
+    ["options taken", amountText(order.price - price - order.together)],
+    ...(order.together === 0 ? [] : [["less or more by being taken together", amountText(order.together)]]),
+    [ink.strong("order"), ink.strong(amountText(order.price))],
+  ];
+  const totals = printTable(
+    [
+      { name: "", align: "left" },
+      { name: "", unit: currency, align: "right" },
+    ],
+    sums,
+    ink,
+  );
+  return options.some(({ taken }) => taken)
+    ? `${printTable(columns, rows, ink)}${entered}\n\n${totals}`
+    : `${printTable(columns, rows, ink)}\n${ink.quiet("no option is taken: the order comes to the base price")}`;
+}
+
+function signed(text: string): string {
+  return text.startsWith("-") ? text : `+${text}`;
 }
 
 function printMissing({ missing }: PriceOutput, { ink }: Style): string {
@@ -102,27 +152,33 @@ function printBasis({ basis }: PriceOutput, { ink, columns }: Style): string {
   return ink.quiet(wrapped(words.charAt(0).toUpperCase() + words.slice(1), columns));
 }
 
-/** Every line of cost as CSV; amounts of money with a point and two places, what has no price with an empty cost. */
-export function priceCsv({ lines, missing, currency }: PriceOutput): string {
+/** Every line of cost as CSV, then what has no price with an empty cost, then options with what each adds to the price. */
+export function priceCsv({ lines, missing, options, currency }: PriceOutput): string {
   const heads = ["section", "sort", "what", "amount", "unit", `for one [${currency}]`, `cost [${currency}]`];
   const plain = (cents: number) => amountText(cents).replaceAll(",", "");
-  const rows = lines.map((line) => [
-    line.owner,
-    line.sort,
-    line.what,
-    String(line.amount),
-    line.unit,
-    plain(line.rate),
-    plain(line.cents),
-  ]);
-  const without = missing.map(({ owner, what, amount, unit }) => [
-    owner,
-    "without a price",
-    what,
-    String(amount),
-    unit,
-    "",
-    "",
-  ]);
-  return [heads, ...rows, ...without].map(csvLine).join("");
+  const rows = [
+    ...lines.map((line) => [
+      line.owner,
+      line.sort,
+      line.what,
+      String(line.amount),
+      line.unit,
+      plain(line.rate),
+      plain(line.cents),
+    ]),
+    ...missing.map(({ owner, what, amount, unit }) => [owner, "without a price", what, String(amount), unit, "", ""]),
+    ...options.flatMap(({ name, taken, cents, missing: without }) => [
+      ["option", taken ? "price, taken" : "price, not taken", name, "1", "each", plain(cents), plain(cents)],
+      ...without.map(({ what, amount, unit }) => [
+        "option",
+        "without a price",
+        `${name}: ${what}`,
+        String(amount),
+        unit,
+        "",
+        "",
+      ]),
+    ]),
+  ];
+  return [heads, ...rows].map(csvLine).join("");
 }

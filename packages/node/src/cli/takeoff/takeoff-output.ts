@@ -1,6 +1,7 @@
 import { arrangeUnit } from "@oncethrough/engine/arrangement/arrange";
 import { arrangementTask } from "@oncethrough/engine/arrangement/weigh";
 import type { Job } from "@oncethrough/engine/job/job";
+import { type OrderData, orderData } from "@oncethrough/engine/takeoff/order-data";
 import type { StockBook } from "@oncethrough/engine/takeoff/shop-book";
 import {
   type BoughtLine,
@@ -18,7 +19,9 @@ export interface TakeoffOutput {
   readonly parts: readonly PartOutput[];
   readonly cuts: readonly CutLine[];
   readonly sheets: readonly SheetOutput[];
-  readonly bought: readonly BoughtLine[];
+  readonly bought: readonly BoughtOutput[];
+  /** Section by section: the figures by which bought parts are ordered. */
+  readonly orders: readonly OrderOutput[];
   /** What the stock book's figures rest on. */
   readonly stock: string;
 }
@@ -29,6 +32,18 @@ export interface PartOutput extends Omit<PartLine, "size" | "bought"> {
   readonly width: number;
   readonly height: number;
   readonly bought?: string;
+}
+
+/** A bought thing, m and kg. */
+export interface BoughtOutput extends Omit<BoughtLine, "size"> {
+  readonly length?: number;
+  readonly width?: number;
+  readonly height?: number;
+}
+
+/** What a section's bought parts are ordered by, in SI. */
+export interface OrderOutput extends Omit<OrderData, "declared"> {
+  readonly declared?: NonNullable<OrderData["declared"]>;
 }
 
 /** Sheets of one metal and gauge, m, m² and kg. */
@@ -48,7 +63,11 @@ export function takeoffOf(job: Job, stock: StockBook): TakeoffOutput {
     parts: parts.map(partOutput),
     cuts: cuts.map((cut) => ({ ...cut, length: cut.length / 1000, width: cut.width / 1000 })),
     sheets: sheets.map(sheetOutput),
-    bought,
+    bought: bought.map(boughtOutput),
+    orders: orderData(job.unit, job.conditions).map(({ declared, ...rest }) => ({
+      ...rest,
+      ...(declared === undefined ? {} : { declared }),
+    })),
     stock: stock.basis,
   };
 }
@@ -62,6 +81,12 @@ function partOutput({ size, bought, ...rest }: PartLine): PartOutput {
     height: height / 1000,
     ...(bought === undefined ? {} : { bought }),
   };
+}
+
+function boughtOutput({ size, ...rest }: BoughtLine): BoughtOutput {
+  if (size === undefined) return rest;
+  const [length, width, height] = size;
+  return { ...rest, length: length / 1000, width: width / 1000, height: height / 1000 };
 }
 
 function sheetOutput({ sheet, joined, area, ...rest }: SheetNeed): SheetOutput {

@@ -1,20 +1,28 @@
 import type { QuantityKind } from "@oncethrough/engine/quantity/kind";
 import { displayUnit, printNumber } from "@oncethrough/engine/quantity/print";
+import { declaredName } from "@oncethrough/engine/section/declared";
+import type { OrderFigure } from "@oncethrough/engine/takeoff/order-data";
 import { csvLine } from "../air/read-csv.ts";
+import { figureText } from "../figure-text.ts";
 import { wrapped } from "../ink.ts";
 import type { Style } from "../rate/rate-print.ts";
 import { type Column, printTable } from "../table.ts";
 import type { TakeoffOutput } from "./takeoff-output.ts";
 
 /** The lists of a takeoff. */
-export const takeoffLists = ["parts", "cuts", "sheets", "bought"] as const;
+export const takeoffLists = ["parts", "cuts", "sheets", "bought", "orders"] as const;
 /** One of them. */
 export type TakeoffList = (typeof takeoffLists)[number];
 
 /** A list as columns with their kinds and rows of values, from which table and CSV are made. */
 interface Listing {
-  readonly columns: readonly { readonly name: string; readonly quantity?: QuantityKind | "count" }[];
-  readonly rows: readonly (readonly (string | number | undefined)[])[];
+  readonly columns: readonly {
+    readonly name: string;
+    readonly quantity?: QuantityKind | "count";
+    /** Its cells are figures that carry their own unit. */
+    readonly isFigure?: true;
+  }[];
+  readonly rows: readonly (readonly (string | number | OrderFigure | undefined)[])[];
 }
 
 const words = (name: string) => ({ name });
@@ -81,20 +89,40 @@ const listings: Readonly<Record<TakeoffList, (output: TakeoffOutput) => Listing>
     ]),
   }),
   bought: ({ bought }) => ({
-    columns: [words("bought"), figure("count", "count"), figure("mass", "mass"), words("for")],
+    columns: [
+      words("section"),
+      words("bought"),
+      figure("count", "count"),
+      figure("long", "length"),
+      figure("wide", "length"),
+      figure("high", "length"),
+      figure("mass", "mass"),
+    ],
     rows: bought.map((line) => [
+      line.owner,
       line.item,
       line.count,
+      line.length,
+      line.width,
+      line.height,
       line.mass === 0 ? undefined : line.mass,
-      line.owners.join(", "),
     ]),
+  }),
+  orders: ({ orders }) => ({
+    columns: [words("section"), words("ordered by"), { name: "figure", isFigure: true }, words("at")],
+    rows: orders.flatMap(({ owner, condition, figures, declared }) => {
+      const rated = figures.map((each) => [owner, each.name, each, condition]);
+      if (declared === undefined) return rated;
+      const by = declaredName(declared);
+      return [...rated, ...declared.figures.map((each) => [owner, `${each.name}, declared`, each, by])];
+    }),
   }),
 };
 
-/** The four lists, one below the other. */
+/** The five lists, one below the other. */
 export function printTakeoff(output: TakeoffOutput, style: Style): string {
   const { ink, columns } = style;
-  const note = `Sheets at least: by area alone. In shelves: blanks in rows across the sheet, first fit by falling height; a cutting plan lies between. Stock book: ${output.stock}.`;
+  const note = `Sheets at least: by area alone. In shelves: blanks in rows across the sheet, first fit by falling height; a cutting plan lies between. Bought: pieces alike are counted each; pieces that differ and come together, as a fan in its parts, are one thing with the box around them. Orders: our figures at the condition where the first of the section is greatest; a supplier's declared rating where the job holds one. Stock book: ${output.stock}.`;
   return [
     ink.strong(`${output.tag} · takeoff`),
     ...takeoffLists.map((list) => `${ink.quiet(list)}\n${listTable(listings[list](output), style)}`),
@@ -119,8 +147,8 @@ function csvCell(...[value, quantity, system]: Parameters<typeof cell>): string 
 }
 
 function listTable({ columns, rows }: Listing, { system, ink, columns: width }: Style): string {
-  const heads = columns.map(({ name, quantity }): Column => {
-    if (quantity === undefined) return { name, align: "left" };
+  const heads = columns.map(({ name, quantity, isFigure }): Column => {
+    if (quantity === undefined) return { name, align: isFigure ? "right" : "left" };
     return quantity === "count"
       ? { name, align: "right" }
       : { name, unit: displayUnit(quantity, system), align: "right" };
@@ -136,11 +164,12 @@ function listTable({ columns, rows }: Listing, { system, ink, columns: width }: 
 }
 
 function cell(
-  value: string | number | undefined,
+  value: string | number | OrderFigure | undefined,
   quantity: QuantityKind | "count" | undefined,
   system: Style["system"],
 ): string {
   if (value === undefined) return "";
   if (typeof value === "string") return value;
+  if (typeof value === "object") return figureText(value.value, value.quantity, system);
   return quantity === undefined || quantity === "count" ? String(value) : printNumber(value, quantity, system);
 }

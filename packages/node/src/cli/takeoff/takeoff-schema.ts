@@ -40,12 +40,33 @@ const sheet = record(
   "width",
 );
 
-const bought = record({
-  item: text(),
-  count: number("pieces"),
-  mass: number("kg of all; 0 for fittings, whose mass is in their door"),
-  owners: listOf(text(), "sections it is for"),
-});
+const bought = record(
+  {
+    owner: text("name of the section, or `unit`"),
+    item: text("catalogue record, or family and size"),
+    isPriced: { type: "boolean", description: "its price was entered with it" },
+    count: number("things to order"),
+    length: number("m along the airflow; left out for fittings of doors"),
+    width: number("m"),
+    height: number("m"),
+    mass: number("kg of all; 0 for fittings, whose mass is in their door"),
+  },
+  "length",
+  "width",
+  "height",
+);
+
+const figure = record({ name: text(), quantity: text("kind of quantity"), value: number("in SI units") });
+
+const order = record(
+  {
+    owner: text("name of the section"),
+    condition: text("at which the first figure is greatest"),
+    figures: listOf(figure),
+    declared: record({ number: text("of the declared rating"), revision: text(), figures: listOf(figure) }),
+  },
+  "declared",
+);
 
 /** The published schema of `oncethrough takeoff --json`. */
 export function takeoffSchema(): object {
@@ -60,6 +81,7 @@ export function takeoffSchema(): object {
         cuts: listOf(cut),
         sheets: listOf(sheet),
         bought: listOf(bought),
+        orders: listOf(order, "what bought parts are ordered by; fans that stand are no condition"),
         stock: text("what the stock book rests on"),
       }),
     },

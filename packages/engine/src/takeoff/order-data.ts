@@ -1,0 +1,80 @@
+import type { Condition } from "#duty/condition";
+import type { QuantityKind } from "#quantity/kind";
+import type { SectionRating } from "#section/contract";
+import { createUnitRating, rateUnit } from "#unit/rate-unit";
+import { declaredOf } from "#unit/report";
+import type { Unit, UnitSection } from "#unit/unit";
+
+/** A figure that a supplier has to meet. */
+export interface OrderFigure {
+  readonly name: string;
+  readonly quantity: QuantityKind | "count" | "factor";
+  readonly value: number;
+}
+
+/** The declared rating that a part is ordered by. */
+export interface OrderDeclared {
+  readonly number: string;
+  readonly revision: string;
+  readonly figures: readonly OrderFigure[];
+}
+
+/** What a section's bought parts are ordered by: our figures at the hardest condition, and the supplier's own where given. */
+export interface OrderData {
+  readonly owner: string;
+  /** Name of the condition at which the first figure is greatest. */
+  readonly condition: string;
+  readonly figures: readonly OrderFigure[];
+  readonly declared: OrderDeclared | undefined;
+}
+
+interface Hardest {
+  readonly most: number;
+  readonly data: OrderData;
+}
+
+/** Solves the unit at every condition and keeps, section by section, what its bought parts are ordered by. */
+export function orderData(unit: Unit, conditions: readonly Condition[]): readonly OrderData[] {
+  const hardest = new Map<string, Hardest>();
+  for (const condition of conditions) {
+    if (condition.flow.mode === "fan stopped") continue;
+    const rating = rateUnit(unit, condition, createUnitRating(unit, condition));
+    if (!rating.solved) continue;
+    const declared = declaredOf(unit, rating);
+    unit.sections.forEach((section, index) => {
+      const figures = orderFigures(section, rating.sections[index]!);
+      const most = figures[0]?.value ?? Number.NaN;
+      const known = hardest.get(section.name);
+      if (figures.length === 0 || (known !== undefined && !(most > known.most))) return;
+      const comparison = declared.find((each) => each.section === section.name);
+      const data = {
+        owner: section.name,
+        condition: condition.name,
+        figures,
+        declared:
+          comparison === undefined
+            ? undefined
+            : {
+                number: comparison.number,
+                revision: comparison.revision,
+                figures: comparison.lines.map(({ what, quantity, declared: value }) => ({
+                  name: what,
+                  quantity,
+                  value,
+                })),
+              },
+      };
+      hardest.set(section.name, { most, data });
+    });
+  }
+  return unit.sections.flatMap(({ name }) => hardest.get(name)?.data ?? []);
+}
+
+function orderFigures({ behaviour }: UnitSection, rating: SectionRating): readonly OrderFigure[] {
+  return (behaviour.orderBy ?? []).flatMap((figure) => {
+    const line = behaviour.figures.find((each) => each.figure === figure);
+    const value = rating[figure] as unknown;
+    if (line === undefined || typeof value !== "number") return [];
+    return [{ name: line.name, quantity: line.quantity, value }];
+  });
+}
