@@ -7,7 +7,7 @@ import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from ".
 import { setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
 import {
   type CoilRoom,
-  createCoilRoom,
+  coilRoomOf,
   type FullFlowBasis,
   fullFlowOf,
   solveAtFlow,
@@ -38,8 +38,6 @@ export interface ChilledWaterCoilRating extends LiquidCoilFigures {
   wantedLeaving: number;
 }
 
-const rooms = new WeakMap<ChilledWaterCoilRating, CoilRoom>();
-
 /** A record to be filled. */
 export function createChilledWaterCoilRating(): ChilledWaterCoilRating {
   return {
@@ -61,14 +59,6 @@ export function createChilledWaterCoilRating(): ChilledWaterCoilRating {
   };
 }
 
-function roomOf(out: ChilledWaterCoilRating): CoilRoom {
-  const room = rooms.get(out) ?? createCoilRoom();
-  rooms.set(out, room);
-  // Every rating starts from nothing, so that it does not depend on what was rated before.
-  room.work.levels = 0;
-  return room;
-}
-
 /** Rates the coil: its valve throttles to the leaving dry bulb wanted, or stands as the condition says. */
 export function rateChilledWaterCoil(
   design: ChilledWaterCoilDesign,
@@ -78,7 +68,7 @@ export function rateChilledWaterCoil(
 ): void {
   beginRating(air, out);
   const { block } = design;
-  const room = roomOf(out);
+  const room = coilRoomOf(out);
   const { inlet, performance } = room;
   const supply = at.condition.utilities.chilledWater;
   setInletAir(block, air, inlet);

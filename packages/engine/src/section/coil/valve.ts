@@ -9,22 +9,53 @@ import {
 import type { LiquidSupply } from "#duty/condition";
 import { liquidDensity } from "#fluid/liquid";
 import { findRoot } from "#numerics/find-root";
+import { findRootNear, type RootGuess } from "#numerics/find-root-near";
 import type { CoilBlock } from "./block.ts";
 import { createCoilInlet } from "./state.ts";
 
 /** m/s in the tubes beyond which no coil is run: the flow of a valve that stands open ends here. */
 export const highestTubeVelocity = 2.4;
 
-/** Room for the solutions of one coil; nothing of it outlives a rating. */
+/**
+ * Room for the solutions of one coil. What was found last is the start of the next search, no more: answers agree within
+ * the tolerances of the searches, whatever was rated before.
+ */
 export interface CoilRoom {
   readonly inlet: CoilInlet;
   readonly work: CoilWork;
   readonly performance: CoilPerformance;
+  /** The same coil with its valve open. */
+  readonly open: { readonly work: CoilWork; readonly performance: CoilPerformance };
+  /** Logarithm of the flow (kg/s of one coil) with the valve open, and throttled to the air wanted. */
+  readonly openFlow: RootGuess;
+  readonly throttledFlow: RootGuess;
+  /** What the flow with the valve open was found for, and the flow. */
+  readonly openFor: Float64Array;
 }
 
 /** Room for the solutions of one coil. */
 export function createCoilRoom(): CoilRoom {
-  return { inlet: createCoilInlet(), work: createCoilWork(), performance: createPerformance() };
+  return {
+    inlet: createCoilInlet(),
+    work: createCoilWork(),
+    performance: createPerformance(),
+    open: { work: createCoilWork(), performance: createPerformance() },
+    openFlow: { at: Number.NaN, slope: 0 },
+    throttledFlow: { at: Number.NaN, slope: 0 },
+    openFor: new Float64Array(8).fill(Number.NaN),
+  };
+}
+
+const rooms = new WeakMap<object, CoilRoom>();
+
+/** The room that belongs to a record: its searches start where they ended for the record's last rating. */
+export function coilRoomOf(record: object): CoilRoom {
+  let room = rooms.get(record);
+  if (room === undefined) {
+    room = createCoilRoom();
+    rooms.set(record, room);
+  }
+  return room;
 }
 
 /** How a coil's flow with the valve open came about. */
@@ -36,6 +67,15 @@ export function solveAtFlow(block: CoilBlock, flow: number, room: CoilRoom): Coi
   solveCoil(block.coil, room.inlet, room.work, room.performance);
   return room.performance;
 }
+
+/**
+ * Share of the temperature differences to which the two searches below are brought. Flows are then good to a millionth;
+ * no valve is set and no flow measured to a thousandth.
+ */
+const searchTolerance = 2e-7;
+
+/** Range of the search for the flow with the valve open, in its logarithm: down to a four-hundredth. */
+const openRange = 6;
 
 /**
  * kg/s through one coil with its valve open: the flow given, or the one at which the coil changes the liquid by the
@@ -54,14 +94,55 @@ export function fullFlowOf(
   if (supply.massFlow !== undefined) return { flow: supply.massFlow / block.stacked, basis: "given" };
   const most = highestTubeVelocity * density * coil.bore * coil.circuits;
   const wanted = supply.temperatureChange ?? Number.POSITIVE_INFINITY;
+  if (isNewOpen(supply, wanted, room)) room.openFor[7] = openFlow(block, wanted, Math.log(most), room);
+  const flow = room.openFor[7]!;
+  return flow < most ? { flow, basis: "temperature change" } : { flow: most, basis: "highest velocity" };
+}
+
+/** Whether anything differs, to the last bit, from what the flow with the valve open was found for; notes it. */
+function isNewOpen(supply: LiquidSupply, wanted: number, { inlet, openFor }: CoilRoom): boolean {
+  const { liquid } = supply;
+  const substance = liquid.substance === "water" ? 0 : liquid.substance === "ethylene glycol" ? 1 : 2;
+  let isNew = noteDifference(openFor, 0, inlet.dryAirFlow);
+  isNew = noteDifference(openFor, 1, inlet.dryBulb) || isNew;
+  isNew = noteDifference(openFor, 2, inlet.humidityRatio) || isNew;
+  isNew = noteDifference(openFor, 3, inlet.pressure) || isNew;
+  isNew = noteDifference(openFor, 4, supply.supplyTemperature) || isNew;
+  isNew = noteDifference(openFor, 5, wanted) || isNew;
+  return noteDifference(openFor, 6, substance + liquid.massFraction / 2) || isNew;
+}
+
+function noteDifference(list: Float64Array, index: number, value: number): boolean {
+  const differs = list[index] !== value;
+  list[index] = value;
+  return differs;
+}
+
+/** kg/s at which the change of the liquid is as wanted; the highest flow (its logarithm is `high`) where none is. */
+function openFlow(block: CoilBlock, wanted: number, high: number, room: CoilRoom): number {
+  const { inlet, open, openFlow: guess } = room;
+  if (wanted === Number.POSITIVE_INFINITY) return Math.exp(high);
+  const low = high - openRange;
+  const tolerance = searchTolerance * wanted;
   const excess = (logarithm: number): number => {
-    const performance = solveAtFlow(block, Math.exp(logarithm), room);
-    return Math.abs(performance.leavingLiquid - room.inlet.liquidTemperature) - wanted;
+    inlet.liquidFlow = Math.exp(logarithm);
+    solveCoil(block.coil, inlet, open.work, open.performance);
+    return Math.abs(open.performance.leavingLiquid - inlet.liquidTemperature) - wanted;
   };
-  const high = Math.log(most);
-  const low = high - 6;
-  if (excess(high) >= 0 || !(excess(low) > 0)) return { flow: most, basis: "highest velocity" };
-  return { flow: Math.exp(findRoot(excess, low, high, 1e-7)), basis: "temperature change" };
+  let root = findRootNear(excess, guess, low, high, tolerance);
+  if (Number.isNaN(root)) {
+    const least = excess(high);
+    if (least >= 0) return Math.exp(high);
+    // The change falls with about the two thirds power of the flow.
+    guess.at = Math.max(low, high + 1.5 * Math.log((least + wanted) / wanted));
+    guess.slope = -0.6 * wanted;
+    root = findRootNear(excess, guess, low, high, tolerance);
+    if (Number.isNaN(root)) {
+      if (!(excess(low) > 0)) return Math.exp(high);
+      root = findRoot(excess, low, high, 1e-7);
+    }
+  }
+  return Math.exp(root);
 }
 
 /**
@@ -69,16 +150,26 @@ export function fullFlowOf(
  * that of the flow found.
  */
 export function throttledShare(block: CoilBlock, full: number, wanted: number, room: CoilRoom): number {
-  const { inlet, performance } = room;
+  const { inlet, performance, throttledFlow: guess } = room;
+  const most = Math.log(full);
+  const tolerance = searchTolerance * Math.abs(wanted - inlet.dryBulb) + 1e-9;
+  const missAt = (logarithm: number): number => solveAtFlow(block, Math.exp(logarithm), room).leavingDryBulb - wanted;
+  const near = findRootNear(missAt, guess, most - openRange, most, tolerance);
+  if (!Number.isNaN(near)) return Math.exp(near - most);
   const cools = inlet.liquidTemperature < inlet.dryBulb;
   solveAtFlow(block, full, room);
   const reached = performance.leavingDryBulb;
   if (cools ? !(reached < wanted) : !(reached > wanted)) return 1;
-  const miss = (share: number): number =>
-    (share <= 0 ? inlet.dryBulb : solveAtFlow(block, share * full, room).leavingDryBulb) - wanted;
-  const share = findRoot(miss, 0, 1, 1e-9);
-  solveAtFlow(block, share * full, room);
-  return share;
+  // The heat goes with about the square root of the flow.
+  const part = (wanted - inlet.dryBulb) / (reached - inlet.dryBulb);
+  guess.at = most + 2 * Math.log(part);
+  guess.slope = 0.5 * (wanted - inlet.dryBulb);
+  const share = Math.exp(findRootNear(missAt, guess, most - openRange, most, tolerance) - most);
+  if (!Number.isNaN(share)) return share;
+  const miss = (share: number): number => (share <= 0 ? inlet.dryBulb - wanted : missAt(most + Math.log(share)));
+  const found = findRoot(miss, 0, 1, 1e-9);
+  solveAtFlow(block, found * full, room);
+  return found;
 }
 
 /** Stroke of an equal-percentage valve (range 50 to 1) that passes a share of its full flow at steady pressure. */

@@ -6,7 +6,7 @@ import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from ".
 import { setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
 import {
   type CoilRoom,
-  createCoilRoom,
+  coilRoomOf,
   type FullFlowBasis,
   fullFlowOf,
   solveAtFlow,
@@ -49,7 +49,7 @@ export function rateHotWaterCoil(
 ): void {
   beginRating(air, out);
   const { block } = design;
-  const room = createCoilRoom();
+  const room = coilRoomOf(out);
   const { inlet, performance } = room;
   const supply = at.condition.utilities.heatingWater;
   setInletAir(block, air, inlet);

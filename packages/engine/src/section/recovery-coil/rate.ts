@@ -1,15 +1,22 @@
 import { liquidPressureDrop } from "#component/coil/liquid-pressure";
+import { solveCoil } from "#component/coil/march";
 import type { ExhaustAir } from "#duty/condition";
-import { findRoot } from "#numerics/find-root";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
 import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil/liquid.ts";
 import { setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
-import { type CoilRoom, createCoilRoom, solveAtFlow } from "../coil/valve.ts";
 import type { SectionCondition } from "../contract.ts";
 import { beginRating } from "../station.ts";
 import type { RecoveryCoilDesign } from "./design.ts";
-import { balanceLoop, type LoopState } from "./loop.ts";
+import {
+  type BypassSearch,
+  balanceLoop,
+  createBypassSearch,
+  createLoop,
+  findBypass,
+  type Loop,
+  type LoopCoil,
+} from "./loop.ts";
 
 /** A recovery coil at a condition. Liquid figures are those of the supply coil. */
 export interface RecoveryCoilRating extends LiquidCoilFigures {
@@ -54,6 +61,24 @@ export function createRecoveryCoilRating(): RecoveryCoilRating {
 /** K between exhaust and entering air below which the pump rests. */
 const leastDifference = 1;
 
+/** The loop with all its liquid through the supply coil, and with what the valve leads round it. */
+interface LoopRoom {
+  readonly whole: Loop;
+  readonly throttled: Loop;
+  readonly search: BypassSearch;
+}
+
+const rooms = new WeakMap<RecoveryCoilRating, LoopRoom>();
+
+function loopRoomOf(record: RecoveryCoilRating): LoopRoom {
+  let room = rooms.get(record);
+  if (room === undefined) {
+    room = { whole: createLoop(), throttled: createLoop(), search: createBypassSearch() };
+    rooms.set(record, room);
+  }
+  return room;
+}
+
 /** Rates the loop: heat flows from the warmer air to the colder; the valve keeps set point and frost limit. */
 export function rateRecoveryCoil(
   design: RecoveryCoilDesign,
@@ -62,40 +87,33 @@ export function rateRecoveryCoil(
   out: RecoveryCoilRating,
 ): void {
   beginRating(air, out);
-  const supply = createCoilRoom();
-  const exhaust = createCoilRoom();
+  const room = loopRoomOf(out);
   const stream = at.condition.exhaust;
-  setInletAir(design.block, air, supply.inlet);
-  supply.inlet.liquid = design.liquid;
-  supply.inlet.liquidTemperature = air.dryBulb;
   out.frostLimit = design.frostLimit;
-  out.wantedLeaving = wantedOf(air, stream, at) ?? air.dryBulb;
-  const state: LoopState = {
-    intoSupply: air.dryBulb,
-    outOfSupply: air.dryBulb,
-    intoExhaust: air.dryBulb,
-    bypassShare: 1,
-  };
-  if (stream === undefined || wantedOf(air, stream, at) === undefined) rest(design, supply, stream, out);
-  else run(design, supply, exhaust, stream, state, out);
-  const { performance, inlet } = supply;
+  const wanted = wantedOf(air, stream, at);
+  out.wantedLeaving = wanted ?? air.dryBulb;
+  const loop =
+    stream === undefined || wanted === undefined
+      ? rest(design, room, stream, air, out)
+      : run(design, room, stream, air, out);
+  const { performance, inlet } = loop.supply;
   const full = design.loopFlow / design.block.stacked;
   setLiquidFigures(
     design.block,
     design.liquid,
-    state.intoSupply,
+    loop.intoSupply,
     inlet.liquidFlow,
     full,
     design.connection,
     performance,
     out,
   );
-  out.bypassShare = inlet.liquidFlow > 0 ? state.bypassShare : 0;
-  out.intoExhaust = state.intoExhaust;
+  out.bypassShare = inlet.liquidFlow > 0 ? loop.bypassShare : 0;
+  out.intoExhaust = loop.intoExhaust;
   const remoteFlow = inlet.liquidFlow > 0 ? design.loopFlow / design.exhaust.stacked : 0;
   out.loopPressureDrop =
     out.liquidPressureDrop +
-    liquidPressureDrop(design.exhaust.coil, design.liquid, remoteFlow, state.intoExhaust, design.exhaustConnection);
+    liquidPressureDrop(design.exhaust.coil, design.liquid, remoteFlow, loop.intoExhaust, design.exhaustConnection);
   setLeavingAir(design.block, performance, out);
   setCoilPressure(design.block, performance.wetShare, out);
   out.leavingDryBulb = out.leaving.dryBulb;
@@ -118,51 +136,69 @@ function wantedOf(air: Air, stream: ExhaustAir | undefined, at: SectionCondition
 /** The pump rests: liquid in the tubes takes the temperature of the air. */
 function rest(
   design: RecoveryCoilDesign,
-  supply: CoilRoom,
+  { whole }: LoopRoom,
   stream: ExhaustAir | undefined,
+  air: Air,
   out: RecoveryCoilRating,
-): void {
-  solveAtFlow(design.block, 0, supply);
+): Loop {
+  const { inlet, work, performance } = whole.supply;
+  setInletAir(design.block, air, inlet);
+  inlet.liquid = design.liquid;
+  inlet.liquidTemperature = air.dryBulb;
+  inlet.liquidFlow = 0;
+  solveCoil(design.block.coil, inlet, work, performance);
+  whole.intoSupply = air.dryBulb;
+  whole.outOfSupply = air.dryBulb;
+  whole.intoExhaust = air.dryBulb;
+  whole.bypassShare = 1;
   out.fullCapacity = 0;
-  out.exhaustLeavingDryBulb = stream?.dryBulb ?? out.entering.dryBulb;
-  out.exhaustLeavingHumidityRatio = stream?.humidityRatio ?? out.entering.humidityRatio;
+  out.exhaustLeavingDryBulb = stream?.dryBulb ?? air.dryBulb;
+  out.exhaustLeavingHumidityRatio = stream?.humidityRatio ?? air.humidityRatio;
   out.exhaustCondensate = 0;
   out.exhaustColdestSurface = out.exhaustLeavingDryBulb;
+  return whole;
 }
 
-function run(
-  design: RecoveryCoilDesign,
-  supply: CoilRoom,
-  exhaust: CoilRoom,
-  stream: ExhaustAir,
-  state: LoopState,
-  out: RecoveryCoilRating,
-): void {
-  const { inlet } = exhaust;
+function setLoopAir(design: RecoveryCoilDesign, loop: Loop, stream: ExhaustAir, air: Air): void {
+  const { inlet }: LoopCoil = loop.exhaust;
   inlet.dryAirFlow = stream.dryAirFlow / design.exhaust.stacked;
   inlet.dryBulb = stream.dryBulb;
   inlet.coldestFilament = stream.dryBulb;
   inlet.humidityRatio = stream.humidityRatio;
-  inlet.pressure = out.entering.barometricPressure;
+  inlet.pressure = air.barometricPressure;
   inlet.liquid = design.liquid;
-  const heats = stream.dryBulb > supply.inlet.dryBulb;
-  balanceLoop(design, supply, exhaust, 0, state);
-  out.fullCapacity = Math.abs(supply.performance.heat) * design.block.stacked;
+  setInletAir(design.block, air, loop.supply.inlet);
+  loop.supply.inlet.liquid = design.liquid;
+}
+
+/** Brings the loop into balance, with as much led round the supply coil as set point and frost limit ask. */
+function run(
+  design: RecoveryCoilDesign,
+  { whole, throttled, search }: LoopRoom,
+  stream: ExhaustAir,
+  air: Air,
+  out: RecoveryCoilRating,
+): Loop {
+  const heats = stream.dryBulb > air.dryBulb;
+  setLoopAir(design, whole, stream, air);
+  balanceLoop(design, whole, 0);
+  out.fullCapacity = Math.abs(whole.supply.performance.heat) * design.block.stacked;
   // Both limits ask for more bypass; the surplus of each falls as more is led round.
-  const surplus = (share: number): number => {
-    balanceLoop(design, supply, exhaust, share, state);
+  const surplus = ({ supply, intoExhaust }: Loop): number => {
     const { leavingDryBulb } = supply.performance;
     const over = heats ? leavingDryBulb - out.wantedLeaving : out.wantedLeaving - leavingDryBulb;
-    return heats ? Math.max(over, design.frostLimit - state.intoExhaust) : over;
+    return heats ? Math.max(over, design.frostLimit - intoExhaust) : over;
   };
-  const most = 0.999;
-  if (surplus(0) > 0) {
-    const share = surplus(most) >= 0 ? most : findRoot(surplus, 0, most, 1e-8);
-    balanceLoop(design, supply, exhaust, share, state);
+  let loop = whole;
+  if (surplus(whole) > 0) {
+    loop = throttled;
+    setLoopAir(design, throttled, stream, air);
+    findBypass(design, throttled, surplus, search);
   }
-  const { performance } = exhaust;
+  const { performance } = loop.exhaust;
   out.exhaustLeavingDryBulb = performance.leavingDryBulb;
   out.exhaustLeavingHumidityRatio = performance.leavingHumidityRatio;
   out.exhaustCondensate = performance.condensate * design.exhaust.stacked;
   out.exhaustColdestSurface = performance.coldestSurface;
+  return loop;
 }
