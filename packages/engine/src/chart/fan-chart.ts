@@ -3,7 +3,7 @@ import type { UnitSystem } from "#quantity/kind";
 import { displayUnit, fromDisplay, printQuantity, toDisplay } from "#quantity/print";
 import type { DisplayItem, DisplayList, TextItem } from "#section/display";
 import type { FanDesign } from "#section/fan/design";
-import { speedRange } from "#section/fan/notes";
+import { speedRange } from "#section/fan/speed-range";
 import {
   atDensity,
   curvePoints,

@@ -17,7 +17,15 @@ const sound: UnitSound = {
   casing: outlet([88, 82, 76, 66, 54, 40, 30, 26], 8),
   returnOpening: outlet([90, 89, 88, 84, 80, 74, 70, 64], 6),
   endReflection: Array<number>(8).fill(0),
-  fan: { inlet: discharge, outlet: discharge, bladePass: 250, uncertainty: 5, source: "", certainty: "" },
+  fan: {
+    upstream: discharge,
+    downstream: discharge,
+    inside: discharge,
+    tone: 250,
+    uncertainty: 5,
+    source: "",
+    certainty: "",
+  },
   steps: [],
 };
 const chart = octaveBandChart(sound, "Sound power, sample", {

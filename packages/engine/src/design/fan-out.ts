@@ -1,7 +1,7 @@
 import type { Condition } from "#duty/condition";
 import type { FanDesign } from "#section/fan/design";
-import { speedRange } from "#section/fan/notes";
 import type { FanSectionRating } from "#section/fan/rate";
+import { highestSpeed } from "#section/fan/speed-range";
 import { createUnitRating, rateUnit } from "#unit/rate-unit";
 import type { UnitRating } from "#unit/rating";
 import type { Unit } from "#unit/unit";
@@ -36,7 +36,8 @@ export function oneFanOut(unit: Unit, condition: Condition): FanOut {
   const index = sectionWithRole(unit, "fan");
   const design = unit.sections[index]!.design as FanDesign;
   if (design.count === 1) return { count: 1, cases: [] };
-  const rating = rateUnit(unit, condition, createUnitRating(unit, condition));
+  const { fansOut: _, ...whole } = condition;
+  const rating = rateUnit(unit, whole, createUnitRating(unit, whole));
   const speed = (rating.sections[index] as FanSectionRating).fanSpeed;
   if (!rating.solved || speed === 0) return { count: design.count, cases: [] };
   const cases = [design.backdraftDampers, !design.backdraftDampers].flatMap(
@@ -54,64 +55,33 @@ function withDampers(unit: Unit, index: number, backdraftDampers: boolean): Unit
 
 function caseOf(unit: Unit, condition: Condition, index: number, speed: number): FanOutCase | undefined {
   const design = unit.sections[index]!.design as FanDesign;
-  const atSpeed = (fanSpeed: number) => solved(unit, { ...condition, flow: { mode: "speed held", fanSpeed } });
-  const same = atSpeed(speed);
+  const out: Condition = { ...condition, fansOut: condition.fansOut ?? { count: 1, leastDryAirFlow: 0 } };
+  const same = rateUnit(unit, { ...out, flow: { mode: "speed held", fanSpeed: speed } }, createUnitRating(unit, out));
   if (!same.solved) return undefined;
-  const reached = design.speedControlled ? reachedBy(unit, condition, index, atSpeed) : undefined;
-  const end = reached?.rating ?? same;
+  const dryAirFlow = condition.externalStatic.designDryAirFlow;
+  const end = design.speedControlled
+    ? rateUnit(unit, { ...out, flow: { mode: "flow held", dryAirFlow } }, createUnitRating(unit, out))
+    : same;
+  if (!end.solved) return undefined;
   const record = end.sections[index] as FanSectionRating;
   return {
     backdraftDampers: design.backdraftDampers,
     shareAtSameSpeed: shareOf(same),
     shareReached: shareOf(end),
     fanSpeed: record.fanSpeed,
-    limitedBy: reached?.limitedBy ?? "fixed speed",
+    limitedBy: design.speedControlled ? limitOf(design, record, shareOf(end)) : "fixed speed",
     pressureToPeak: record.pressureToPeak,
     stable: record.stable,
     electricPower: record.electricPower,
   };
 }
 
-/** The unit with the others as fast as design asks, or as they may run. */
-function reachedBy(
-  unit: Unit,
-  condition: Condition,
-  index: number,
-  atSpeed: (speed: number) => UnitRating,
-): { readonly rating: UnitRating; readonly limitedBy: FanOutCase["limitedBy"] } | undefined {
-  const design = unit.sections[index]!.design as FanDesign;
-  const control = speedRange(design)?.highest ?? Number.POSITIVE_INFINITY;
-  const most = Math.min(design.maximumSpeed, control);
-  const dryAirFlow = condition.externalStatic.designDryAirFlow;
-  const held = solved(unit, { ...condition, flow: { mode: "flow held", dryAirFlow } });
-  const isHeld = held.solved && recordOf(held, index).fanSpeed <= most && !isOverloaded(held, index);
-  if (isHeld) return { rating: held, limitedBy: "nothing" };
-  const byBuild = control < design.maximumSpeed ? "speed control" : "class";
-  let rating = atSpeed(held.solved ? Math.min(most, recordOf(held, index).fanSpeed) : most);
-  if (!rating.solved) return undefined;
-  if (!isOverloaded(rating, index)) return { rating, limitedBy: byBuild };
-  // Power goes nearly with the cube of speed along the unit's curve: a few steps settle.
-  for (let count = 0; count < 6; count++) {
-    const { motorAllowed, motorOutput, fanSpeed } = recordOf(rating, index);
-    rating = atSpeed(fanSpeed * Math.cbrt(motorAllowed / motorOutput));
-    if (!rating.solved) return undefined;
-  }
-  return { rating, limitedBy: "motor" };
-}
-
-function solved(unit: Unit, condition: Condition): UnitRating {
-  const rating = createUnitRating(unit, condition);
-  rating.operation.fansFailed = 1;
-  return rateUnit(unit, condition, rating);
-}
-
-function recordOf(rating: UnitRating, index: number): FanSectionRating {
-  return rating.sections[index] as FanSectionRating;
-}
-
-function isOverloaded(rating: UnitRating, index: number): boolean {
-  const { motorOutput, motorAllowed } = recordOf(rating, index);
-  return motorOutput > motorAllowed * (1 + 1e-9);
+/** What keeps the others from moving design airflow. */
+function limitOf(design: FanDesign, record: FanSectionRating, share: number): FanOutCase["limitedBy"] {
+  if (share > 1 - 1e-6) return "nothing";
+  const most = highestSpeed(design);
+  if (record.speedAllowed < most * (1 - 1e-9)) return "motor";
+  return most < design.maximumSpeed ? "speed control" : "class";
 }
 
 function shareOf(rating: UnitRating): number {

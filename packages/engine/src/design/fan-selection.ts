@@ -10,7 +10,7 @@ import { type FanDesign, prepareFan } from "#section/fan/design";
 import type { FanValues } from "#section/fan/fields";
 import { createFanRating, type FanSectionRating, rateFan } from "#section/fan/rate";
 import { fanSpeedForPressure } from "#section/fan/rise";
-import { fanSectionSound } from "#section/fan/sound";
+import { fanMadeSound } from "#section/fan/sound";
 import { actualAirflow, airDensity } from "#section/station";
 import { standardFanDiameters } from "#standard/fan-diameter";
 
@@ -154,7 +154,7 @@ function tryFan(
   const { operation, condition } = task.at;
   rateFan(design, task.air, { condition, operation: { ...operation, fansRunning: true, fanSpeed: speed } }, rating);
   if (rating.stable === 0 || rating.pressureToPeak > task.pressureToPeak) return undefined;
-  const sound = fanSectionSound(design, rating);
+  const sound = fanMadeSound(design, rating);
   return {
     ...choice,
     ...sizes,
@@ -165,7 +165,7 @@ function tryFan(
     pressureToPeak: rating.pressureToPeak,
     flowToStable: rating.flowToStable,
     energyIndex: rating.energyIndex,
-    sound: sound === undefined ? Number.NEGATIVE_INFINITY : weightedLevel(sound.outlet),
+    sound: sound === undefined ? Number.NEGATIVE_INFINITY : weightedLevel(sound.downstream),
     length: design.length,
   };
 }

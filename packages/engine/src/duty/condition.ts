@@ -15,6 +15,8 @@ export interface Condition {
   readonly flow: FlowHeld | SpeedHeld | FanStopped;
   /** 0 clean … 1 change-out. */
   readonly filterLoading: number;
+  /** Fans of an array that stand while the others run; none when left out. */
+  readonly fansOut?: FansOut;
   readonly setPoints: SetPoints;
   readonly utilities: Utilities;
   readonly externalStatic: ExternalStatic;
@@ -74,6 +76,16 @@ export interface SpeedHeld {
   readonly mode: "speed held";
   /** rev/s. */
   readonly fanSpeed: number;
+}
+
+/**
+ * Some fans have failed: the others turn as fast as their class, speed control and motors let them, for no more than the
+ * flow of the condition; a drive without speed control turns as before.
+ */
+export interface FansOut {
+  readonly count: number;
+  /** kg/s of dry air that the duty asks then; 0 where it asks nothing. */
+  readonly leastDryAirFlow: number;
 }
 
 /** Wind and stack effect move what air still moves. */

@@ -41,10 +41,11 @@ const loadings = [
 
 /**
  * The sixteen conditions at which every unit is solved: four design days at three filter loadings, minimum flow on the
- * wet-bulb day and in winter, and the fan stopped in winter with dampers closed and left as set.
+ * wet-bulb day and in winter, and the fan stopped in winter with dampers closed and left as set. A unit of several `fans`
+ * has one more: one of them out on the wet-bulb day with filters at change-out.
  * `fixedSpeed` (rev/s) is the speed of a drive without speed control; the flow then follows.
  */
-export function standardConditions(duty: Duty, fixedSpeed: number | undefined): readonly Condition[] {
+export function standardConditions(duty: Duty, fixedSpeed: number | undefined, fans: number): readonly Condition[] {
   const days = designDays(duty);
   const loaded = days.flatMap((day) =>
     loadings.map(({ loading, key, words }) => ({
@@ -63,7 +64,8 @@ export function standardConditions(duty: Duty, fixedSpeed: number | undefined): 
     flow: { mode: "flow held", dryAirFlow: supplyDryAirFlow(duty, day, "minimum") } as const,
   }));
   const stopped = (["closed", "as set"] as const).map((dampers) => stoppedCondition(duty, winter, dampers));
-  return [...loaded, ...atMinimum, ...stopped];
+  const oneOut = fans > 1 ? [oneFanOutCondition(duty, wetBulbDay, fixedSpeed)] : [];
+  return [...loaded, ...atMinimum, ...oneOut, ...stopped];
 }
 
 /** A running condition of the day at design airflow and half-loaded filters; `name` and `key` are the day's. */
@@ -92,6 +94,18 @@ export function conditionOfDay(duty: Duty, day: Day, fixedSpeed: number | undefi
       designDryAirFlow: supplyDryAirFlow(duty, day, "design"),
     },
     exhaust: exhaustOf(duty, day, barometricPressure),
+  };
+}
+
+function oneFanOutCondition(duty: Duty, day: Day, fixedSpeed: number | undefined): Condition {
+  const running = conditionOfDay(duty, day, fixedSpeed);
+  const share = duty.redundancy.airflowWithOneFanOut;
+  return {
+    ...running,
+    key: "one-fan-out",
+    name: `one fan out, ${day.name}, filters at change-out`,
+    filterLoading: 1,
+    fansOut: { count: 1, leastDryAirFlow: share * running.externalStatic.designDryAirFlow },
   };
 }
 

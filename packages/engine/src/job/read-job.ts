@@ -7,7 +7,7 @@ import type { Problem } from "#form/problem";
 import { readForm } from "#form/read";
 import type { DefaultApplied, Place } from "#form/reading";
 import { type AssemblyProblem, assembleUnit, type WrittenSection } from "#unit/assemble";
-import { driveSpeed } from "#unit/drive-speed";
+import { driveSpeed, fansOf } from "#unit/drive-speed";
 import type { Unit } from "#unit/unit";
 import { crossProblems, type PlacedProblem } from "./cross-check.ts";
 import { type Job, jobFields, jobFormat, sectionKind } from "./job.ts";
@@ -60,8 +60,11 @@ export function readJob(text: string, catalogue: Catalogue): JobReading {
 }
 
 function conditionsOf(duty: Duty, unit: Unit, own: readonly OwnCondition[]): readonly Condition[] {
-  const fixedSpeed = driveSpeed(unit, standardConditions(duty, undefined));
-  return [...standardConditions(duty, fixedSpeed), ...own.map((each) => conditionOfUser(duty, each, fixedSpeed))];
+  const fixedSpeed = driveSpeed(unit, standardConditions(duty, undefined, 1));
+  return [
+    ...standardConditions(duty, fixedSpeed, fansOf(unit)),
+    ...own.map((each) => conditionOfUser(duty, each, fixedSpeed)),
+  ];
 }
 
 function writtenSections(sections: readonly SectionValues[]): readonly WrittenSection[] {

@@ -3,6 +3,9 @@
  * type and read goes through the unit table instead.
  */
 
+/** m in a foot. */
+export const metresPerFoot = 0.3048;
+
 /** W in a mechanical horsepower, 550 ft·lbf/s. */
 export const wattsPerHorsepower = 550 * 0.3048 * 0.453_592_37 * 9.806_65;
 

@@ -130,8 +130,8 @@ export interface SectionSound {
   /** dB that sound loses on its way through, with the airflow and against it. */
   readonly downstream: readonly number[];
   readonly upstream: readonly number[];
-  /** dB re 1 pW that the section makes itself and sends each way. */
-  readonly made?: readonly number[];
+  /** Left out where the section makes none, or none that could be told. */
+  readonly made?: MadeSound;
   /** dB that is lost besides by what leaves through the return opening, where the section has one. */
   readonly toReturn?: readonly number[];
   /** m² of the opening to outdoors, where the section is one. */
@@ -139,6 +139,25 @@ export interface SectionSound {
   /** Bibliography key and place. */
   readonly source: string;
   readonly certainty: "published" | "from memory" | "entered";
+}
+
+/** Sound that a section makes itself, dB re 1 pW. Lists are of the octave bands 63 … 8000 Hz. */
+export interface MadeSound {
+  /** Sent with the airflow, and against it. */
+  readonly downstream: readonly number[];
+  readonly upstream: readonly number[];
+  /** Sent through the return opening, where the section has one. */
+  readonly toReturn?: readonly number[];
+  /** What the section's own walls hear of it. */
+  readonly inside: readonly number[];
+  /** Hz of a tone in it, such as that of passing blades. */
+  readonly tone?: number;
+  /** dB either way in a band. */
+  readonly uncertainty: number;
+  /** Bibliography key and place. */
+  readonly source: string;
+  /** What the figures rest on. */
+  readonly certainty: string;
 }
 
 /** The cabinet as sound meets it. */
@@ -207,6 +226,12 @@ export interface MixingRating extends SectionRating {
 export interface FanRating extends SectionRating {
   /** W from the mains, all fans of the section. */
   electricPower: number;
+  /** Pa that each fan adds, and of it static pressure and the velocity pressure in its outlet (0 for wheels without one). */
+  fanTotalPressure: number;
+  staticPressure: number;
+  outletVelocityPressure: number;
+  /** rev/s that it may turn at most here, as its class, its speed control and its motor let it. */
+  speedAllowed: number;
 }
 
 /** The parts of a section cannot be built as asked: says which field, what, and what would do. */

@@ -69,6 +69,8 @@ export const panelTransmissionLoss: {
 export const baffleFlowNoise = {
   level: 58,
   length: 0.02,
+  /** dB either way in a band. */
+  uncertainty: 6,
   source: "iso-14163",
   certainty: "from memory",
 } as const;
@@ -91,3 +93,28 @@ export const fanHousingAttenuation: {
   source: "long-architectural-acoustics",
   certainty: "read",
 };
+
+/**
+ * Flow noise of dampers with several blades: level and fall with the logarithm of the Strouhal number of the squeezed
+ * stream, in feet and feet per second, on both sides of a turn.
+ */
+export const damperFlowNoise = {
+  low: { level: -36.3, fall: 10.7 },
+  high: { level: -1.1, fall: 35.9 },
+  turn: 25,
+  /** dB either way in a band: real dampers and other estimates lie so far apart. */
+  uncertainty: 8,
+  source: "reynolds-bledsoe-1991",
+  certainty: "read",
+} as const;
+
+/** Flow noise of rectangular grilles, in feet and feet per second: level, Hz of the peak by velocity, shape by octaves from it. */
+export const grilleFlowNoise = {
+  level: -31.3,
+  peak: 48.8,
+  spectrum: [-11.82, -0.15, -1.13],
+  /** dB either way in a band, for blades of an intake louver, for which the estimate was not made. */
+  uncertainty: 10,
+  source: "long-architectural-acoustics",
+  certainty: "read",
+} as const;

@@ -8,6 +8,16 @@ interface Drive {
   readonly speedControlled: boolean;
   /** rev/s. */
   readonly fixedSpeed: number | undefined;
+  readonly count: number;
+}
+
+function driveOf(unit: Unit): Drive | undefined {
+  return unit.sections[sectionWithRole(unit, "fan")]?.design as Drive | undefined;
+}
+
+/** Fans side by side in the unit's fan section. */
+export function fansOf(unit: Unit): number {
+  return driveOf(unit)?.count ?? 1;
 }
 
 /**
@@ -15,8 +25,7 @@ interface Drive {
  * wet-bulb day with filters half loaded. Undefined for a speed-controlled drive, which holds the flow.
  */
 export function driveSpeed(unit: Unit, conditions: readonly Condition[]): number | undefined {
-  const index = sectionWithRole(unit, "fan");
-  const drive = unit.sections[index]?.design as Drive | undefined;
+  const drive = driveOf(unit);
   if (drive === undefined || drive.speedControlled) return undefined;
   if (drive.fixedSpeed !== undefined) return drive.fixedSpeed;
   const deciding = conditions.find((condition) => condition.key === "wet-bulb-day-0.5");

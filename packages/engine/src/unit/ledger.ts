@@ -1,10 +1,7 @@
 import type { SectionRating } from "#section/contract";
-import type { FanDesign } from "#section/fan/design";
-import type { FanSectionRating } from "#section/fan/rate";
 import type { Loss } from "#section/loss";
 import { actualAirflow, airDensity } from "#section/station";
 import { reserveAt } from "./external-static.ts";
-import { fanLosses } from "./fan-loss.ts";
 import type { UnitRating } from "./rating.ts";
 import type { Unit, UnitSection } from "./unit.ts";
 import { fanRatingAt, sectionWithRole } from "./walk.ts";
@@ -47,7 +44,7 @@ export interface PressureLedger {
 
 /** The pressure ledger of a unit that has been rated. */
 export function pressureLedger(unit: Unit, rating: UnitRating): PressureLedger {
-  const fan = fanRatingAt(rating, sectionWithRole(unit, "fan")) as FanSectionRating;
+  const fan = fanRatingAt(rating, sectionWithRole(unit, "fan"));
   const lines = ledgerLines(unit, rating);
   const taken = lines.filter((line) => line.isBeside === undefined && line.isFan === undefined);
   const { supply, condition } = rating;
@@ -85,7 +82,6 @@ function ledgerLines(unit: Unit, rating: UnitRating): readonly LedgerLine[] {
 function lossesOf(section: UnitSection, rating: UnitRating, index: number): readonly Loss[] {
   const record = rating.sections[index]!;
   const { behaviour, design } = section;
-  if (behaviour.role === "fan") return fanLosses(design as FanDesign, record as FanSectionRating);
   return behaviour.losses?.(design, record) ?? [wholeSection(section, record)];
 }
 

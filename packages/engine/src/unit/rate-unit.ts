@@ -68,12 +68,15 @@ export function rateUnit(unit: Unit, condition: Condition, rating: UnitRating): 
   const { operation } = rating;
   const { flow } = condition;
   operation.fansRunning = flow.mode !== "fan stopped";
+  operation.fansFailed = condition.fansOut?.count ?? 0;
   operation.dampers = flow.mode === "fan stopped" ? flow.dampers : "as set";
   const rises: Rises = { afterCooling: 0, afterHeating: 0 };
   setCoils(rating, rises);
   try {
-    if (flow.mode === "flow held") rateAtFlow(unit, rating, rises, flow.dryAirFlow);
-    else if (flow.mode === "speed held") rateAtSpeed(unit, rating, rises, flow.fanSpeed);
+    if (flow.mode === "flow held") {
+      rateAtFlow(unit, rating, rises, flow.dryAirFlow);
+      if (condition.fansOut !== undefined) slowToAllowed(unit, rating, rises);
+    } else if (flow.mode === "speed held") rateAtSpeed(unit, rating, rises, flow.fanSpeed);
     else rateStopped(unit, rating, rises, flow.stackHeight);
     readSums(unit, rating);
   } catch (error) {
@@ -130,6 +133,26 @@ function rateAtFlow(unit: Unit, rating: UnitRating, rises: Rises, wanted: number
   walkWhole(unit, rating, total);
   readExternalStatic(rating);
   rating.reason = "flow, fan speed and set points did not come to rest";
+}
+
+/** Times that the fans left are led to what they may turn: power settles by the cube root within a few. */
+const mostLeads = 12;
+
+/** Fans that would have to turn faster than they may, as another has failed, turn as fast as they may; flow follows. */
+function slowToAllowed(unit: Unit, rating: UnitRating, rises: Rises): void {
+  const fan = fanRatingAt(rating, sectionWithRole(unit, "fan"));
+  if (rating.solved && rating.operation.fanSpeed <= fan.speedAllowed * (1 + 1e-9)) return;
+  for (let count = 0; count < mostLeads; count++) {
+    const { fanSpeed } = rating.operation;
+    const isLed = count > 0 && rating.solved;
+    if (isLed && fanSpeed <= fan.speedAllowed * (1 + 1e-9) && fanSpeed >= fan.speedAllowed * (1 - 1e-5)) return;
+    rating.solved = false;
+    rating.reason = "";
+    rateAtSpeed(unit, rating, rises, fan.speedAllowed * (1 - 2e-6));
+    if (!rating.solved) return;
+  }
+  rating.solved = false;
+  rating.reason = "the fans left do not come to rest at what their motors may give";
 }
 
 /** The fan turns at `speed`; the flow follows from the duct system. */

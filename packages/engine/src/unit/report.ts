@@ -78,7 +78,18 @@ function moistureShortfalls(rating: UnitRating): readonly Shortfall[] {
 function flowShortfalls(rating: UnitRating): readonly Shortfall[] {
   const { condition, supply } = rating;
   const found: Shortfall[] = [];
-  if (condition.flow.mode === "speed held") {
+  const { fansOut } = condition;
+  if (fansOut !== undefined) {
+    const { leastDryAirFlow: wanted } = fansOut;
+    if (supply.dryAirFlow < wanted * (1 - shareGrace)) {
+      found.push({
+        what: "less air than the duty asks with a fan out",
+        quantity: "massFlow",
+        wanted,
+        got: supply.dryAirFlow,
+      });
+    }
+  } else if (condition.flow.mode === "speed held") {
     const wanted = condition.externalStatic.designDryAirFlow;
     if (supply.dryAirFlow < wanted * (1 - shareGrace)) {
       found.push({ what: "less air than the duty asks", quantity: "massFlow", wanted, got: supply.dryAirFlow });

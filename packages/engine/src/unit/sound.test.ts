@@ -36,7 +36,7 @@ const withBaffles = (length: string) =>
   [plenum, `    - kind: attenuator\n      baffle length: ${length}\n\n${plenum}`] as const;
 /** The pressure of baffles changes the fan's point; to look at sound alone its sound power is held against the plain unit's. */
 function againstFan(sound: UnitSound): readonly number[] {
-  return sound.discharge.levels.map((level, band) => level - sound.fan.outlet[band]!);
+  return sound.discharge.levels.map((level, band) => level - sound.fan.downstream[band]!);
 }
 
 describe("sound of a unit", () => {
@@ -46,10 +46,10 @@ describe("sound of a unit", () => {
   it("is the fan's own, less what the sections take, on both ways", () => {
     const lossOf = (direction: string, band: number) =>
       sound.steps.filter((step) => step.direction === direction).reduce((sum, step) => sum + step.loss[band]!, 0);
-    sound.fan.inlet.forEach((level, band) => {
+    sound.fan.upstream.forEach((level, band) => {
       const intake = level - lossOf("against the air", band) - sound.endReflection[band]!;
       expect(sound.intake.levels[band]!).toBeCloseTo(intake, 9);
-      expect(sound.discharge.levels[band]!).toBeCloseTo(sound.fan.outlet[band]! - lossOf("with the air", band), 9);
+      expect(sound.discharge.levels[band]!).toBeCloseTo(sound.fan.downstream[band]! - lossOf("with the air", band), 9);
     });
     expect(sound.steps.map((step) => step.section)).toEqual(unit.sections.map(({ name }) => name));
     expect(sound.intake.weighted).toBeCloseTo(weightedLevel(sound.intake.levels), 9);
@@ -61,7 +61,7 @@ describe("sound of a unit", () => {
     const specific = cases.K_F.values.airfoil_BC_BI_lt_36in[4]!;
     const volume = 10 * Math.log10(fan.flowPerFan / (0.3048 ** 3 / 60));
     const pressure = 20 * Math.log10(fan.fanTotalPressure / 249.088_91);
-    const beyond = sound.fan.outlet[4]! - (specific + volume + pressure);
+    const beyond = sound.fan.downstream[4]! - (specific + volume + pressure);
     // Off best efficiency the table adds 0, 3, 6 … 16 dB.
     expect(
       [0, 3, 6, 9, 12, 15, 16].some((each) => Math.abs(each - beyond) < 0.05),
@@ -81,19 +81,20 @@ describe("sound of a unit", () => {
     sound.casing.levels.forEach((level, band) => {
       const parts = sound.steps.flatMap((step) => (step.radiated === undefined ? [] : [step.radiated[band]!]));
       expect(level).toBeCloseTo(sumOfLevels(parts), 9);
-      expect(level).toBeLessThan(sumOfLevels([sound.fan.inlet[band]!, sound.fan.outlet[band]!]));
+      expect(level).toBeLessThan(sumOfLevels([sound.fan.upstream[band]!, sound.fan.downstream[band]!]));
     });
     // The fan's cabinet and what is next to it lead; the hood stands outside and radiates by its opening alone.
     expect(sound.steps.find((step) => step.section === "intake hood")?.radiated).toBeUndefined();
     // Common practice, no source: at 1000 Hz a 2 in double wall keeps the casing 15 to 45 dB below the fan.
-    const kept = sound.fan.outlet[4]! - sound.casing.levels[4]!;
+    const kept = sound.fan.downstream[4]! - sound.casing.levels[4]!;
     expect(kept).toBeGreaterThan(15);
     expect(kept).toBeLessThan(45);
   });
 
   it("is uncertain by the fan's band and the path's together", () => {
     expect(sound.fan.uncertainty).toBe(5);
-    expect(sound.discharge.uncertainty).toBeCloseTo(Math.sqrt(25 + 9), 9);
+    // What else makes noise on the way is far below the fan: a tenth of a dB is the most that its wider band may add.
+    expect(sound.discharge.uncertainty).toBeCloseTo(Math.sqrt(25 + 9), 1);
     expect(sound.casing.uncertainty).toBeGreaterThan(sound.discharge.uncertainty);
   });
 
@@ -131,7 +132,7 @@ describe("sound of a unit", () => {
     );
     const baffled = heard(withBaffles("7 ft"));
     expect(baffled.discharge.weighted).toBeLessThan(sound.discharge.weighted - 8);
-    expect(baffled.steps.find((step) => step.section === "attenuator")?.made).toHaveLength(8);
+    expect(baffled.steps.find((step) => step.section === "attenuator")?.made?.downstream).toHaveLength(8);
   });
 
   it("is not told when the fan stands", () => {

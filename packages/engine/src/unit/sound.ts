@@ -1,13 +1,10 @@
 import { endReflection, sumOfLevels, weightedLevel } from "#component/fan-sound";
 import { inOctaveBands, panelSoundLoss, wallRadiation, wallSoundAbsorption } from "#component/sound-path";
-import type { SectionSound, SoundRoom } from "#section/contract";
-import type { FanDesign } from "#section/fan/design";
-import type { FanSectionRating } from "#section/fan/rate";
-import { type FanSectionSound, fanSectionSound } from "#section/fan/sound";
+import type { MadeSound, SectionSound, SoundRoom } from "#section/contract";
 import { octaveBands } from "#standard/fan-sound";
-import { fanHousingAttenuation, pathUncertainty } from "#standard/sound-path";
+import { pathUncertainty } from "#standard/sound-path";
 import type { UnitRating } from "./rating.ts";
-import type { Unit, UnitSection } from "./unit.ts";
+import type { Unit } from "./unit.ts";
 import { sectionWithRole } from "./walk.ts";
 
 /** Sound power that leaves the unit at one place. */
@@ -25,12 +22,13 @@ export interface SoundStep {
   readonly section: string;
   /** Which way the sound of the fan goes here. */
   readonly direction: "against the air" | "with the air" | "at the fan";
-  /** dB re 1 pW in the section where the sound comes in; what the section takes off; what it makes itself. */
+  /** dB re 1 pW where sound comes in from the fan, in the fan's own cabinet all of it; what the section takes off; what it makes itself. */
   readonly inside: readonly number[];
   readonly loss: readonly number[];
-  readonly made: readonly number[] | undefined;
+  readonly made: MadeSound | undefined;
   /** dB re 1 pW that its walls radiate; undefined for what stands outside the cabinet. */
   readonly radiated: readonly number[] | undefined;
+  /** Of what it takes off. */
   readonly source: string;
   readonly certainty: string;
 }
@@ -45,7 +43,7 @@ export interface UnitSound {
   readonly returnOpening: SoundOutlet | undefined;
   /** dB that the intake's opening throws back. */
   readonly endReflection: readonly number[];
-  readonly fan: FanSectionSound;
+  readonly fan: MadeSound;
   /** In airflow order. */
   readonly steps: readonly SoundStep[];
 }
@@ -61,39 +59,88 @@ export function limitOutcome({ weighted, uncertainty }: SoundOutlet, limit: numb
 
 /** Solid angle over π into which an intake radiates: flush in a wall. */
 const intakeAngle = 2;
-const silent: readonly number[] = octaveBands.map(() => 0);
 
 /**
- * Sound power at the intake, at the discharge, at the return opening and through the casing: the fan's own sound carried
- * both ways through the sections. Undefined when the fan stands or adds no pressure.
+ * Sound power at the intake, at the discharge, at the return opening and through the casing: what the sections make, the
+ * fan above all, carried both ways through the others and added by energy. Undefined when the fan makes none.
  */
 export function soundOf(unit: Unit, rating: UnitRating): UnitSound | undefined {
   const fanIndex = sectionWithRole(unit, "fan");
-  const design = unit.sections[fanIndex]?.design as FanDesign;
-  const fan = fanSectionSound(design, rating.sections[fanIndex] as FanSectionRating);
-  if (fan === undefined) return undefined;
   const room = roomOf(unit);
-  const before = walkAgainst(unit, rating, room, fanIndex, fan.inlet);
-  const behind = walkWith(unit, rating, room, fanIndex, fan.outlet);
-  const steps = [...before.steps.reverse(), fanStep(unit, fanIndex, room, design, fan), ...behind.steps];
-  const reflection = endReflectionOf(before.openingArea ?? unit.frame.width * unit.frame.height);
-  const airway = Math.hypot(fan.uncertainty, pathUncertainty.airway);
+  const sections = unit.sections.map(({ behaviour, design }, index) => {
+    return behaviour.sound?.(design, rating.sections[index]!, room) ?? passing;
+  });
+  const fan = sections[fanIndex]?.made;
+  if (fan === undefined) return undefined;
+  const likely = fieldOf(sections, 0);
+  const loud = fieldOf(sections, 1);
+  const reflection = endReflectionOf(openingOf(sections) ?? unit.frame.width * unit.frame.height);
+  const walls = radiatedIn(unit, room, sections, likely, 0);
+  const outletOf = (levels: readonly number[], louder: readonly number[], path: number): SoundOutlet => {
+    const weighted = weightedLevel(levels);
+    return { levels, weighted, uncertainty: Math.hypot(weightedLevel(louder) - weighted, path) };
+  };
+  const { airway, casing } = pathUncertainty;
   return {
-    intake: outlet(less(before.levels, reflection), airway),
-    discharge: outlet(behind.levels, airway),
-    casing: outlet(
-      added(steps.flatMap(({ radiated }) => (radiated === undefined ? [] : [radiated]))),
-      Math.hypot(fan.uncertainty, pathUncertainty.casing),
-    ),
-    returnOpening: before.atReturn === undefined ? undefined : outlet(before.atReturn, airway),
+    intake: outletOf(less(likely.intake, reflection), less(loud.intake, reflection), airway),
+    discharge: outletOf(likely.discharge, loud.discharge, airway),
+    casing: outletOf(sumOf(walls), sumOf(radiatedIn(unit, room, sections, loud, 1)), casing),
+    returnOpening: likely.back && loud.back ? outletOf(likely.back, loud.back, airway) : undefined,
     endReflection: reflection,
     fan,
-    steps,
+    steps: sections.map((sound, index) => stepOf(unit, index, fanIndex, sound, likely, walls[index])),
   };
 }
 
-function outlet(levels: readonly number[], uncertainty: number): SoundOutlet {
-  return { levels, weighted: weightedLevel(levels), uncertainty };
+const silence: readonly number[] = octaveBands.map(() => Number.NEGATIVE_INFINITY);
+const noLoss: readonly number[] = octaveBands.map(() => 0);
+/** A section whose kind says nothing of sound. */
+const passing: SectionSound = {
+  downstream: noLoss,
+  upstream: noLoss,
+  source: "common-practice all sound is taken to pass",
+  certainty: "from memory",
+};
+
+/** Sound on its way through the sections, dB re 1 pW. */
+interface SoundField {
+  /** What comes into each section with the air, and against it. */
+  readonly withAir: readonly (readonly number[])[];
+  readonly againstAir: readonly (readonly number[])[];
+  readonly discharge: readonly number[];
+  readonly intake: readonly number[];
+  readonly back: readonly number[] | undefined;
+}
+
+/** The field when every source is louder by `share` of its uncertainty. */
+function fieldOf(sections: readonly SectionSound[], share: number): SoundField {
+  const withAir: (readonly number[])[] = [];
+  const againstAir: (readonly number[])[] = [];
+  let discharge = silence;
+  for (const { downstream, made } of sections) {
+    withAir.push(discharge);
+    discharge = passed(discharge, downstream, made?.downstream, made, share);
+  }
+  let intake = silence;
+  let back: readonly number[] | undefined;
+  for (const { upstream, made, toReturn } of sections.toReversed()) {
+    againstAir.push(intake);
+    if (toReturn !== undefined) back = passed(intake, toReturn, made?.toReturn, made, share);
+    intake = passed(intake, upstream, made?.upstream, made, share);
+  }
+  return { withAir, againstAir: againstAir.reverse(), discharge, intake, back };
+}
+
+/** What leaves a section: what came in less its loss, and what it makes itself. */
+function passed(
+  entering: readonly number[],
+  loss: readonly number[],
+  own: readonly number[] | undefined,
+  made: MadeSound | undefined,
+  share: number,
+): readonly number[] {
+  const left = less(entering, loss);
+  return own === undefined || made === undefined ? left : sumOf([left, raised(own, share * made.uncertainty)]);
 }
 
 function roomOf(unit: Unit): SoundRoom {
@@ -104,114 +151,57 @@ function roomOf(unit: Unit): SoundRoom {
   };
 }
 
+/** m² of the outermost opening that a section names. */
+function openingOf(sections: readonly SectionSound[]): number | undefined {
+  return sections.find(({ openingArea }) => openingArea !== undefined)?.openingArea;
+}
+
 function endReflectionOf(area: number): readonly number[] {
   return inOctaveBands((frequency) => endReflection(area, frequency, intakeAngle));
 }
 
-interface Walked {
-  readonly steps: SoundStep[];
-  readonly levels: readonly number[];
-  readonly atReturn: readonly number[] | undefined;
-  readonly openingArea: number | undefined;
-}
-
-/** From the fan's inlet to the intake. */
-function walkAgainst(
-  unit: Unit,
-  rating: UnitRating,
-  room: SoundRoom,
-  fanIndex: number,
-  start: readonly number[],
-): Walked {
-  const steps: SoundStep[] = [];
-  let levels = start;
-  let atReturn: readonly number[] | undefined;
-  let openingArea: number | undefined;
-  for (let index = fanIndex - 1; index >= 0; index--) {
-    const section = unit.sections[index]!;
-    const sound = sectionSound(section, rating, index, room);
-    const loss = sound?.upstream ?? silent;
-    steps.push(stepOf(unit, section, room, "against the air", levels, loss, sound));
-    if (sound?.toReturn !== undefined) atReturn = less(levels, sound.toReturn);
-    levels = passed(levels, loss, sound?.made);
-    openingArea = sound?.openingArea ?? openingArea;
-  }
-  return { steps, levels, atReturn, openingArea };
-}
-
-/** From the fan's outlet to the duct. */
-function walkWith(unit: Unit, rating: UnitRating, room: SoundRoom, fanIndex: number, start: readonly number[]): Walked {
-  const steps: SoundStep[] = [];
-  let levels = start;
-  for (let index = fanIndex + 1; index < unit.sections.length; index++) {
-    const section = unit.sections[index]!;
-    const sound = sectionSound(section, rating, index, room);
-    const loss = sound?.downstream ?? silent;
-    steps.push(stepOf(unit, section, room, "with the air", levels, loss, sound));
-    levels = passed(levels, loss, sound?.made);
-  }
-  return { steps, levels, atReturn: undefined, openingArea: undefined };
-}
-
-function sectionSound(
-  section: UnitSection,
-  rating: UnitRating,
-  index: number,
-  room: SoundRoom,
-): SectionSound | undefined {
-  return section.behaviour.sound?.(section.design, rating.sections[index]!, room);
-}
-
 function stepOf(
   unit: Unit,
-  section: UnitSection,
-  room: SoundRoom,
-  direction: SoundStep["direction"],
-  inside: readonly number[],
-  loss: readonly number[],
-  sound: SectionSound | undefined,
+  index: number,
+  fanIndex: number,
+  sound: SectionSound,
+  field: SoundField,
+  radiated: readonly number[] | undefined,
 ): SoundStep {
-  const heard = sound?.made === undefined ? inside : added([inside, sound.made]);
-  return {
-    section: section.name,
-    direction,
-    inside,
-    loss,
-    made: sound?.made,
-    radiated: radiatedBy(unit, section, room, heard),
-    source: sound?.source ?? "common-practice all sound is taken to pass",
-    certainty: sound?.certainty ?? "nothing taken off",
-  };
+  const { made, source, certainty } = sound;
+  const told = { section: unit.sections[index]!.name, made, radiated, source, certainty };
+  if (index === fanIndex) return { ...told, direction: "at the fan", inside: made!.inside, loss: noLoss };
+  return index < fanIndex
+    ? { ...told, direction: "against the air", inside: field.againstAir[index]!, loss: sound.upstream }
+    : { ...told, direction: "with the air", inside: field.withAir[index]!, loss: sound.downstream };
 }
 
-/** The cabinet around a housed fan holds what its inlets give off and what comes through its housing; around wheels, all. */
-function fanStep(unit: Unit, index: number, room: SoundRoom, design: FanDesign, fan: FanSectionSound): SoundStep {
-  const section = unit.sections[index]!;
-  const shell = design.housed ? less(fan.outlet, fanHousingAttenuation.decibels) : fan.outlet;
-  const inside = added([fan.inlet, shell]);
-  return {
-    section: section.name,
-    direction: "at the fan",
-    inside,
-    loss: silent,
-    made: undefined,
-    radiated: radiatedBy(unit, section, room, inside),
-    source: fan.source,
-    certainty: fan.certainty,
-  };
+/** dB re 1 pW that the walls of each section radiate; undefined for what stands outside the cabinet. */
+function radiatedIn(
+  unit: Unit,
+  room: SoundRoom,
+  sections: readonly SectionSound[],
+  field: SoundField,
+  share: number,
+): readonly (readonly number[] | undefined)[] {
+  return sections.map(({ made }, index) => {
+    const entering = [field.withAir[index]!, field.againstAir[index]!];
+    const own = made === undefined ? [] : [raised(made.inside, share * made.uncertainty)];
+    return radiatedBy(unit, index, room, sumOf([...entering, ...own]));
+  });
 }
 
 /** Four walls along the section, floor and roof among them; behind the last section its end wall as well. */
 function radiatedBy(
   unit: Unit,
-  section: UnitSection,
+  index: number,
   room: SoundRoom,
   inside: readonly number[],
 ): readonly number[] | undefined {
   const { width, height } = unit.frame;
-  const { length } = section.layout;
+  const { length } = unit.sections[index]!.layout;
   if (length === 0) return undefined;
-  const isLast = section === unit.sections.at(-1);
+  const isLast = index === unit.sections.length - 1;
   const wall = 2 * (width + height) * length + (isLast ? width * height : 0);
   return octaveBands.map((frequency, band) => {
     const loss = panelSoundLoss(unit.casing.panelThickness, frequency);
@@ -223,15 +213,13 @@ function less(levels: readonly number[], loss: readonly number[]): readonly numb
   return levels.map((level, band) => level - loss[band]!);
 }
 
-function passed(
-  levels: readonly number[],
-  loss: readonly number[],
-  made: readonly number[] | undefined,
-): readonly number[] {
-  const left = less(levels, loss);
-  return made === undefined ? left : added([left, made]);
+function raised(levels: readonly number[], by: number): readonly number[] {
+  return levels.map((level) => level + by);
 }
 
-function added(sources: readonly (readonly number[])[]): readonly number[] {
-  return octaveBands.map((_, band) => sumOfLevels(sources.map((levels) => levels[band]!)));
+/** By energy, band by band. */
+function sumOf(sources: readonly (readonly number[] | undefined)[]): readonly number[] {
+  return octaveBands.map((_, band) =>
+    sumOfLevels(sources.flatMap((levels) => (levels === undefined ? [] : [levels[band]!]))),
+  );
 }

@@ -1,8 +1,9 @@
 import { baffleFlowFactor, baffleInsertionLoss, baffleSelfNoise } from "#component/attenuator";
 import { aWeighting, octaveBands } from "#standard/fan-sound";
+import { baffleFlowNoise as flowNoiseLaw } from "#standard/sound-path";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
-import type { SectionRating, SectionSound } from "../contract.ts";
+import type { MadeSound, SectionRating, SectionSound } from "../contract.ts";
 import { absolutePressure, actualAirflow, airDensity, beginRating, endRating } from "../station.ts";
 import type { AttenuatorDesign } from "./design.ts";
 
@@ -74,8 +75,21 @@ export function attenuatorSound(design: AttenuatorDesign, rating: AttenuatorRati
   return {
     downstream: octaveBands.map((_, band) => insertionLoss(design, rating.passageVelocity, band)),
     upstream: octaveBands.map((_, band) => insertionLoss(design, -rating.passageVelocity, band)),
-    made: octaveBands.map((frequency) => selfNoise(design, rating, frequency)),
-    source: `${design.attenuator.head.source}; iso-14163 flow noise`,
+    ...(rating.passageVelocity > 0 ? { made: flowNoise(design, rating) } : {}),
+    source: design.attenuator.head.source,
     certainty: design.attenuator.head.basis === "tested" ? "entered" : "from memory",
+  };
+}
+
+function flowNoise(design: AttenuatorDesign, rating: AttenuatorRating): MadeSound {
+  const levels = octaveBands.map((frequency) => selfNoise(design, rating, frequency));
+  const { source, uncertainty } = flowNoiseLaw;
+  return {
+    downstream: levels,
+    upstream: levels,
+    inside: levels,
+    uncertainty,
+    source,
+    certainty: "guideline's estimate of flow noise, from memory",
   };
 }

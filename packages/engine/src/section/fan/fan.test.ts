@@ -12,7 +12,7 @@ import { fanFields } from "./fields.ts";
 import { fan } from "./kind.ts";
 import { createFanRating, type FanSectionRating, rateFan } from "./rate.ts";
 import { fanSpeedForPressure } from "./rise.ts";
-import { fanSectionSound } from "./sound.ts";
+import { fanMadeSound } from "./sound.ts";
 
 const frame = { width: 3, height: 2.6, hand: "right" } as const;
 
@@ -239,13 +239,13 @@ describe("sound of the fans", () => {
     const one = designOf("wheel: typical airfoil plenum wheel\ndiameter: 22.25 in\nmotor power: 7.5 hp");
     const six = designOf("wheel: typical airfoil plenum wheel\ndiameter: 22.25 in\ncount: 6\nmotor power: 7.5 hp");
     const at = sampleSectionCondition({}, { fanSpeed: 30 });
-    const quiet = fanSectionSound(one, rated(one, 1.6, at))!;
-    const loud = fanSectionSound(six, rated(six, 9.6, at))!;
-    quiet.outlet.forEach((level, band) => {
-      expect(loud.outlet[band]! - level).toBeCloseTo(10 * Math.log10(6), 6);
+    const quiet = fanMadeSound(one, rated(one, 1.6, at))!;
+    const loud = fanMadeSound(six, rated(six, 9.6, at))!;
+    quiet.downstream.forEach((level, band) => {
+      expect(loud.downstream[band]! - level).toBeCloseTo(10 * Math.log10(6), 6);
     });
-    expect(loud.bladePass).toBeCloseTo(270, 9);
-    expect(fanSectionSound(one, rated(one, 1.6, sampleSectionCondition({}, { fanSpeed: 0 })))).toBeUndefined();
+    expect(loud.tone).toBeCloseTo(270, 9);
+    expect(fanMadeSound(one, rated(one, 1.6, sampleSectionCondition({}, { fanSpeed: 0 })))).toBeUndefined();
   });
 });
 

@@ -4,10 +4,12 @@ import { prepareFan } from "./design.ts";
 import { fanFields } from "./fields.ts";
 import { fanFigures, fanWorking } from "./figures.ts";
 import { drawHousedFan } from "./housed-picture.ts";
+import { fanLosses } from "./losses.ts";
 import { fanNotes, fanShortfalls } from "./notes.ts";
 import { fanParts } from "./parts.ts";
 import { drawPlenumWheels } from "./plenum-picture.ts";
 import { createFanRating, rateFan } from "./rate.ts";
+import { fanSound } from "./sound.ts";
 
 /** The fans that move the air through the unit. */
 export const fan = defineKind({
@@ -27,6 +29,8 @@ export const fan = defineKind({
   wallPressure: (rating) =>
     rating.outletVelocity > 0 ? rating.entering.staticPressure : rating.leaving.staticPressure,
   orderBy: ["shaftPower", "flowPerFan", "staticPressure", "fanSpeed"],
+  sound: fanSound,
+  losses: fanLosses,
   figures: fanFigures,
   working: fanWorking,
   shortfalls: fanShortfalls,

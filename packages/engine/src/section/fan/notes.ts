@@ -4,6 +4,7 @@ import { inBothUnits } from "../both-units.ts";
 import type { Note, SectionCondition, Shortfall } from "../contract.ts";
 import type { FanDesign } from "./design.ts";
 import type { FanSectionRating } from "./rate.ts";
+import { speedRange } from "./speed-range.ts";
 
 /** What the fans cannot hold: motor, tip speed, range of the speed control. */
 export function fanShortfalls(design: FanDesign, rating: FanSectionRating): readonly Shortfall[] {
@@ -35,13 +36,6 @@ export function fanShortfalls(design: FanDesign, rating: FanSectionRating): read
     });
   }
   return found;
-}
-
-/** rev/s between which a direct motor can be led by its speed control; undefined for belts and fixed speeds. */
-export function speedRange(design: FanDesign): { readonly lowest: number; readonly highest: number } | undefined {
-  if (!design.speedControlled || design.drive === "belt") return undefined;
-  const { lowestSpeed, highestSpeed } = design.speedControl;
-  return { lowest: lowestSpeed * design.motorSpeed, highest: highestSpeed * design.motorSpeed };
 }
 
 /** What to mind about a rating. */

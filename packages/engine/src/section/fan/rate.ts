@@ -18,6 +18,7 @@ import { settleDryBulb } from "../settle-state.ts";
 import { actualAirflow, airDensity, beginRating, endRating, enthalpyFlow } from "../station.ts";
 import type { FanDesign } from "./design.ts";
 import { backflowAt, outletLossOf } from "./rise.ts";
+import { highestSpeed } from "./speed-range.ts";
 
 /** What a fan section reports; figures of one fan where not said otherwise. */
 export interface FanSectionRating extends FanRating {
@@ -37,9 +38,6 @@ export interface FanSectionRating extends FanRating {
   flowCoefficient: number;
   pressureCoefficient: number;
   powerCoefficient: number;
-  staticPressure: number;
-  outletVelocityPressure: number;
-  fanTotalPressure: number;
   inletEffectLoss: number;
   outletEffectLoss: number;
   backdraftLossPressure: number;
@@ -79,6 +77,7 @@ export function createFanRating(): FanSectionRating {
     fansRunning: 0,
     backflow: 0,
     fanSpeed: 0,
+    speedAllowed: 0,
     flowPerFan: 0,
     density: 0,
     tipSpeed: 0,
@@ -196,6 +195,9 @@ function rateMargins(design: FanDesign, out: FanSectionRating): void {
   const { curve } = design.wheel;
   const running = out.fanSpeed > 0;
   out.tipSpeedShare = out.tipSpeed / design.tipSpeedLimit;
+  // Power goes nearly with the cube of speed along a system's curve.
+  const byMotor = running ? out.fanSpeed * Math.cbrt(out.motorAllowed / out.motorOutput) : design.maximumSpeed;
+  out.speedAllowed = Math.min(highestSpeed(design), byMotor);
   out.peakPressure = fanPeakPressure(curve, design.diameter, out.fanSpeed, out.density);
   out.pressureToPeak = running ? out.staticPressure / out.peakPressure : 0;
   out.flowToStable = running ? out.flowCoefficient / curve.stableFlow : 0;

@@ -4,6 +4,7 @@ import { louverLosses } from "./losses.ts";
 import { louverParts } from "./parts.ts";
 import { drawLouver } from "./picture.ts";
 import { createLouverRating, type LouverRating, rateLouver } from "./rate.ts";
+import { louverSound } from "./sound.ts";
 
 const working: readonly WorkingLine<LouverDesign, LouverRating>[] = [
   {
@@ -66,6 +67,7 @@ export const louver = defineKind({
   layout: (design) => ({ length: design.length, outside: 0 }),
   parts: louverParts,
   picture: drawLouver,
+  sound: louverSound,
   losses: louverLosses,
   orderBy: ["freeVelocity", "totalPressureLoss"],
   figures: [

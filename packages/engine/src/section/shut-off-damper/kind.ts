@@ -5,6 +5,7 @@ import { prepareShutOffDamper, type ShutOffDamperDesign, shutOffDamperFields } f
 import { shutOffDamperLosses } from "./losses.ts";
 import { shutOffDamperParts } from "./parts.ts";
 import { createShutOffDamperRating, rateShutOffDamper, type ShutOffDamperRating } from "./rate.ts";
+import { shutOffDamperSound } from "./sound.ts";
 
 const working: readonly WorkingLine<ShutOffDamperDesign, ShutOffDamperRating>[] = [
   {
@@ -45,6 +46,7 @@ export const shutOffDamper = defineKind({
     drawDamperAcross(pencil, "damper", design.part, x, bottom);
     return pencil.items;
   },
+  sound: shutOffDamperSound,
   losses: shutOffDamperLosses,
   orderBy: ["torque", "faceVelocity", "totalPressureLoss"],
   figures: [

@@ -12,7 +12,7 @@ import type { FanDesign } from "@oncethrough/engine/section/fan/design";
 import { type FanElectrical, fanElectrical } from "@oncethrough/engine/section/fan/electrical";
 import { type FanMechanics, fanMechanics } from "@oncethrough/engine/section/fan/mechanics";
 import type { FanSectionRating } from "@oncethrough/engine/section/fan/rate";
-import { fanSectionSound } from "@oncethrough/engine/section/fan/sound";
+import { fanMadeSound } from "@oncethrough/engine/section/fan/sound";
 import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
 import type { UnitRating } from "@oncethrough/engine/unit/rating";
 import { type EvaluatedWorking, workingOf } from "@oncethrough/engine/unit/report";
@@ -165,8 +165,10 @@ function builtOf(design: FanDesign): FanBuilt {
 }
 
 function soundOutput(design: FanDesign, record: FanSectionRating): SoundOutput | undefined {
-  const sound = fanSectionSound(design, record);
-  return sound === undefined ? undefined : { ...sound, weighted: weightedLevel(sound.outlet) };
+  const made = fanMadeSound(design, record);
+  if (made === undefined) return undefined;
+  const { upstream: inlet, downstream: outlet, tone: bladePass = 0, uncertainty, source, certainty } = made;
+  return { inlet, outlet, weighted: weightedLevel(outlet), bladePass, uncertainty, source, certainty };
 }
 
 /** So many alternatives are told. */

@@ -1,5 +1,6 @@
 import type { Condition } from "@oncethrough/engine/duty/condition";
 import type { Job } from "@oncethrough/engine/job/job";
+import type { MadeSound } from "@oncethrough/engine/section/contract";
 import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
 import {
   type LimitOutcome,
@@ -47,7 +48,7 @@ export interface StepOutput {
   readonly direction: string;
   readonly inside: readonly number[];
   readonly loss: readonly number[];
-  readonly made?: readonly number[];
+  readonly made?: MadeSound;
   readonly radiated?: readonly number[];
   readonly source: string;
   readonly certainty: string;
@@ -81,7 +82,7 @@ export function soundOutput(job: Job, key: string | undefined): SoundOutput | un
       ...(radiated === undefined ? {} : { radiated }),
     })),
     caution:
-      "an estimate of sound power from handbook methods and remembered figures; a promise needs a test of such a unit, inlet, discharge and casing, in octave bands",
+      "flow noise of dampers, louvers and baffles is among it; of coils, filters and eliminators no open method was found, and none is added. An estimate of sound power from handbook methods and remembered figures; a promise needs a test of such a unit, inlet, discharge and casing, in octave bands",
   };
 }
 

@@ -13,7 +13,7 @@ interface Style {
 export function printSound(output: SoundOutput, style: Style): string {
   const { tag, condition, conditions, fan, caution } = output;
   const { ink, columns } = style;
-  const blades = `blades pass at ${fan.bladePass.toFixed(0)} Hz; ${fan.certainty} [${fan.source}]`;
+  const blades = `blades pass at ${fan.tone?.toFixed(0) ?? "–"} Hz; ${fan.certainty} [${fan.source}]`;
   return [
     ink.strong(`${tag} · sound power, dB re 1 pW`),
     printConditions(conditions, style),
@@ -80,5 +80,7 @@ function stepRows(step: StepOutput, figures: (levels: readonly number[]) => stri
   const { section, direction, inside, loss, made, certainty } = step;
   if (direction === "at the fan") return [[`inside ${section}`, ...figures(inside), ""]];
   const rows = [[`${section} takes`, ...figures(loss), certainty]];
-  return made === undefined ? rows : [...rows, [`${section} makes`, ...figures(made), certainty]];
+  if (made === undefined) return rows;
+  const sent = direction === "against the air" ? made.upstream : made.downstream;
+  return [...rows, [`${section} makes`, ...figures(sent), `±${made.uncertainty} dB, ${made.source.split(" ")[0]}`]];
 }

@@ -25,14 +25,20 @@ const outlet = record(
   "outcome",
 );
 
-const fan = record({
-  inlet: bands("dB re 1 pW"),
-  outlet: bands("dB re 1 pW"),
-  bladePass: number("Hz"),
-  uncertainty: number("dB either way in a band"),
-  source: text("bibliography key and place"),
-  certainty: text("what the figures rest on"),
-});
+const made = record(
+  {
+    downstream: bands("dB re 1 pW sent with the air"),
+    upstream: bands("dB re 1 pW sent against the air"),
+    toReturn: bands("dB re 1 pW sent through the return opening"),
+    inside: bands("dB re 1 pW that the section's walls hear of it"),
+    tone: number("Hz, of passing blades"),
+    uncertainty: number("dB either way in a band"),
+    source: text("bibliography key and place"),
+    certainty: text("what the figures rest on"),
+  },
+  "toReturn",
+  "tone",
+);
 
 const step = record(
   {
@@ -40,7 +46,7 @@ const step = record(
     direction: { enum: ["against the air", "with the air", "at the fan"] },
     inside: bands("dB re 1 pW where the sound comes in"),
     loss: bands("dB that the section takes off"),
-    made: bands("dB re 1 pW that the section makes itself, each way"),
+    made,
     radiated: bands("dB re 1 pW that its walls radiate"),
     source: text("bibliography key and place"),
     certainty: text(),
@@ -69,7 +75,7 @@ export function soundSchema(): object {
       condition: text("key of the condition to which the rest belongs"),
       outlets: listOf(outlet, "where sound leaves the unit"),
       endReflection: bands("dB that the intake's opening throws back"),
-      fan,
+      fan: made,
       steps: listOf(step, "sections in airflow order"),
       caution: text(),
     }),

@@ -1,6 +1,6 @@
-import type { FanDesign } from "#section/fan/design";
-import type { FanSectionRating } from "#section/fan/rate";
-import type { Loss } from "#section/loss";
+import type { Loss } from "../loss.ts";
+import type { FanDesign } from "./design.ts";
+import type { FanSectionRating } from "./rate.ts";
 
 /** What the fans add, and what the air takes in coming to them and leaving them. */
 export function fanLosses(design: FanDesign, rating: FanSectionRating): readonly Loss[] {
