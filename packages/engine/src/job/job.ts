@@ -20,7 +20,7 @@ export interface Job {
   /** The machine without any option; `unit` itself where none is taken. */
   readonly base: Unit;
   readonly options: readonly JobOption[];
-  /** The sixteen standard conditions, then the user's own. */
+  /** The standard conditions, one fan out among them for an array, then the user's own. */
   readonly conditions: readonly Condition[];
 }
 

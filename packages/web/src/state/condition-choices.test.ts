@@ -8,6 +8,7 @@ const conditions = [
   named("winter-0", "winter, filters clean", 0),
   named("winter-0.5", "winter, filters half loaded", 0.5),
   named("minimum-flow-winter", "minimum flow, winter"),
+  named("one-fan-out", "one fan out, wet-bulb day, filters at change-out", 1),
   named("fan-stopped-dampers-closed", "fan stopped in winter, dampers closed"),
   named("own-storm", "storm, wind from the sea", 0.2),
 ];
@@ -18,6 +19,7 @@ describe("conditions to pick", () => {
     expect(sets.map((set) => [set.name, set.choices.map((choice) => choice.name)])).toEqual([
       ["design", ["winter"]],
       ["minimum flow", ["winter"]],
+      ["one fan out", ["wet-bulb day"]],
       ["fan stopped", ["dampers closed"]],
       ["own", ["storm, wind from the sea"]],
     ]);

@@ -44,6 +44,9 @@ export function nearestLoading(choice: ConditionChoice, loading: number): string
 function placeOf({ key, name }: Condition): { readonly set: string; readonly name: string } {
   if (key.startsWith("own-")) return { set: "own", name };
   if (key.startsWith("minimum-flow-")) return { set: "minimum flow", name: name.replace(/^minimum flow, /, "") };
+  if (key === "one-fan-out") {
+    return { set: "one fan out", name: name.replace(/^one fan out, /, "").replace(/, filters .*$/, "") };
+  }
   if (key.startsWith("fan-stopped-")) return { set: "fan stopped", name: name.replace(/^fan stopped in winter, /, "") };
   return { set: "design", name: name.replace(/, filters .*$/, "") };
 }

@@ -54,6 +54,13 @@ function runningNotes(design: FanDesign, rating: FanSectionRating): readonly Not
       source: "from-memory",
     });
   }
+  if (design.backdraftDampers && rating.fansRunning < design.count) {
+    found.push({
+      what: "the closed backdraft damper of a failed fan is taken as tight",
+      weight: "information",
+      source: "common-practice",
+    });
+  }
   if (rating.stable === 0) {
     found.push({
       what: "left of the smallest steady flow: the fan may surge (limit of the record)",

@@ -17,7 +17,7 @@ export function decidingCondition(conditions: readonly ConditionOutput[]): Decid
   if (misses !== undefined && misses.shortfalls.length > 0) {
     return { condition: misses, why: "it misses the most of what is asked" };
   }
-  const running = conditions.filter((condition) => condition.flow !== "fan stopped");
+  const running = conditions.filter((condition) => condition.flow !== "fan stopped" && condition.fansOut === 0);
   const cools = running.some((condition) => condition.cooling > 0);
   const work = (condition: ConditionOutput) => (cools ? condition.cooling : condition.heating);
   const hardest = greatest(running, work);

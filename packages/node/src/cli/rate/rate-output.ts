@@ -67,6 +67,8 @@ export interface ConditionOutput {
   readonly name: string;
   readonly season: "cooling" | "heating";
   readonly flow: Condition["flow"]["mode"];
+  /** Fans that stand while the others run. */
+  readonly fansOut: number;
   readonly filterLoading: number;
   readonly barometricPressure: number;
   readonly solved: boolean;
@@ -127,6 +129,7 @@ function rateCondition(unit: Unit, condition: Condition, rating: UnitRating, wan
     name: condition.name,
     season: condition.season,
     flow: condition.flow.mode,
+    fansOut: condition.fansOut?.count ?? 0,
     filterLoading: condition.filterLoading,
     barometricPressure: condition.barometricPressure,
     solved: rating.solved,

@@ -117,6 +117,7 @@ const condition = () =>
       name: text(),
       season: { enum: ["cooling", "heating"] },
       flow: { enum: ["flow held", "speed held", "fan stopped"] },
+      fansOut: number("fans that stand while the others run"),
       filterLoading: number("0 clean to 1 at change-out"),
       barometricPressure: number("Pa absolute"),
       solved: { type: "boolean" },
