@@ -48,6 +48,7 @@ const generators = [
     "dampers",
     "weigh",
     "draw",
+    "check",
     "takeoff",
     "price",
     "air",

@@ -2,6 +2,7 @@ import type { Condition } from "#duty/condition";
 import { type Duty, dutyFields } from "#duty/duty";
 import { ownConditionField } from "#duty/own-condition";
 import { type Fields, group, list, text, variant } from "#form/field";
+import { type Waiver, waiverFields } from "#rule/profile";
 import type { SectionKind } from "#section/contract";
 import { sectionKinds } from "#section/kinds";
 import { casingFields } from "#unit/casing";
@@ -22,6 +23,8 @@ export interface Job {
   readonly options: readonly JobOption[];
   /** The standard conditions, one fan out among them for an array, then the user's own. */
   readonly conditions: readonly Condition[];
+  /** Rules that are let go for this job, by name and reason. */
+  readonly waivers: readonly Waiver[];
 }
 
 /** Every section has a name of its own besides the fields of its kind. */
@@ -67,4 +70,9 @@ export const jobFields = {
     most: 60,
   }),
   conditions: list(ownConditionField, { meaning: "Conditions of the user's own", optional: true, most: 100 }),
+  waivers: list(group(waiverFields, { meaning: "A rule that is judged, but may stay unmet in this job" }), {
+    meaning: "Rules that are let go, by name and reason; docs/rules.md names them",
+    optional: true,
+    most: 300,
+  }),
 } as const;

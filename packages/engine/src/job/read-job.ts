@@ -6,6 +6,8 @@ import { standardConditions } from "#duty/standard-conditions";
 import type { Problem } from "#form/problem";
 import { readForm } from "#form/read";
 import type { DefaultApplied, Place } from "#form/reading";
+import { unknownRule, type Waiver } from "#rule/profile";
+import { rules } from "#rule/rules";
 import { type AssemblyProblem, assembleUnit, type WrittenSection } from "#unit/assemble";
 import { driveSpeed, fansOf } from "#unit/drive-speed";
 import type { Unit } from "#unit/unit";
@@ -40,6 +42,8 @@ export function readJob(text: string, catalogue: Catalogue): JobReading {
     ...assembly.problems.map(assemblyProblem),
     ...crossProblems(duty, written),
   ].map(toProblem);
+  const waivers = (values.waivers ?? []) as readonly Waiver[];
+  found.push(...waiverProblems(waivers, assembly.unit, places));
   const problems = [...reading.problems, ...found];
   if (assembly.unit === undefined || found.length > 0) return { job: undefined, problems, defaults, places };
   const base = assembly.unit;
@@ -55,6 +59,7 @@ export function readJob(text: string, catalogue: Catalogue): JobReading {
     base,
     options,
     conditions: conditionsOf(duty, unit, own),
+    waivers,
   };
   return { job, problems, defaults, places };
 }
@@ -72,6 +77,23 @@ function writtenSections(sections: readonly SectionValues[]): readonly WrittenSe
     const kind = sectionKind(values.kind);
     if (kind === undefined) throw new Error(`section kind ${values.kind} passed the reader but is not known`);
     return { name: values.name ?? kind.name, kind, values };
+  });
+}
+
+/** A waiver names a rule that there is, and a section of the unit. */
+function waiverProblems(
+  waivers: readonly Waiver[],
+  unit: Unit | undefined,
+  places: (path: string) => Place | undefined,
+): readonly Problem[] {
+  const known = new Set(rules.map(({ id }) => id));
+  const names = [...(unit?.sections.map(({ name }) => name) ?? []), "unit"];
+  return waivers.flatMap(({ rule, section }, index) => {
+    const path = `waivers[${index}]`;
+    if (!known.has(rule)) return [unknownRule(places, `${path}.rule`, rule, rules)];
+    if (section === undefined || names.includes(section)) return [];
+    const problem = `"${section}" is no section of this unit`;
+    return [problemAt(places, { path: `${path}.section`, problem, allowed: names.join(", ") })];
   });
 }
 

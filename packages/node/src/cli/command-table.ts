@@ -21,6 +21,7 @@ export type CommandName =
   | "dampers"
   | "weigh"
   | "draw"
+  | "check"
   | "takeoff"
   | "price"
   | "weather"
@@ -64,6 +65,7 @@ export const schemaNames = [
   "dampers",
   "weigh",
   "draw",
+  "check",
   "takeoff",
   "price",
   "weather",
@@ -193,6 +195,26 @@ export const commands: readonly CommandLine[] = [
     examples: [
       { line: "draw job.yaml --view side --svg side.svg", meaning: "the side elevation" },
       { line: "draw job.yaml --json --solids", meaning: "the display list and the solids, for another program" },
+    ],
+  },
+  {
+    name: "check",
+    meaning: "the unit of a job judged by an owner's rules",
+    details:
+      "Solves the unit at every condition and at the largest flow that can occur (clean filters while the fan turns as fast as the dirtiest asked), weighs it, and judges it by every rule of the owner profile that the job or --profile names. Findings stand by section, the smallest margin first, with value, limit, margin, the condition where the margin is smallest, what the rule protects, what mends it, and the source with its certainty. A limit that is only remembered, contested between sources or merely recommended gives advice, unless the profile sets it. The exit code is 1 when a deciding limit is missed and nobody has let it go by name, or when a condition could not be solved. docs/rules.md lists every rule.",
+    operands: [job],
+    options: [
+      { flags: "--profile <name>", meaning: "judge by this owner profile instead of the job's" },
+      { flags: "--profiles <folder>", meaning: "owner profiles of your own, besides the shipped ones" },
+      { flags: "--all", meaning: "show also what passes with room" },
+      units,
+      json("check"),
+      { flags: "--strict", meaning: "end with exit code 1 also when something cannot be told" },
+      catalogue,
+    ],
+    examples: [
+      { line: "check examples/marine-biology-wing.yaml", meaning: "what is not met, thin, or cannot be told" },
+      { line: 'check job.yaml --profile "strict once-through" --json', meaning: "for another program" },
     ],
   },
   {

@@ -1,6 +1,7 @@
 import { FileProblem } from "#files/file-problem";
 import { ListenProblem } from "#server/serve";
 import { airCommand } from "./air/air-command.ts";
+import { checkCommand } from "./check/check-command.ts";
 import { coilCommand } from "./coil/coil-command.ts";
 import { programName } from "./command-table.ts";
 import { dampersCommand } from "./dampers/dampers-command.ts";
@@ -29,6 +30,7 @@ const actions: Actions = {
   dampers: dampersCommand,
   weigh: weighCommand,
   draw: drawCommand,
+  check: checkCommand,
   takeoff: takeoffCommand,
   price: priceCommand,
   weather: weatherCommand,

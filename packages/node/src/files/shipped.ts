@@ -12,6 +12,7 @@ const projectFolder = fileURLToPath(new URL("../../../../", import.meta.url));
 export const shippedFolders = {
   catalogue: join(projectFolder, "catalogue"),
   examples: join(projectFolder, "examples"),
+  profiles: join(projectFolder, "profiles"),
   shop: join(projectFolder, "shop"),
   site: join(projectFolder, "packages", "web", "dist", "site"),
 } as const;

@@ -1,5 +1,6 @@
 import { jobSchema } from "@oncethrough/engine/job/schema";
 import { airSchema } from "../air/air-schema.ts";
+import { checkSchema } from "../check/check-schema.ts";
 import { alternativesSchema } from "../coil/alternatives-schema.ts";
 import { coilSchema } from "../coil/coil-schema.ts";
 import type { schemaNames } from "../command-table.ts";
@@ -26,6 +27,7 @@ export const schemas: Readonly<Record<SchemaName, () => object>> = {
   dampers: dampersSchema,
   weigh: weighSchema,
   draw: drawSchema,
+  check: checkSchema,
   takeoff: takeoffSchema,
   price: priceSchema,
   weather: weatherSchema,

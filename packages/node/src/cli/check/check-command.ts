@@ -1,0 +1,68 @@
+import { nearestName } from "@oncethrough/engine/form/nearest-name";
+import { type Profile, type Profiles, readProfiles } from "@oncethrough/engine/rule/profile";
+import { rules } from "@oncethrough/engine/rule/rules";
+import { readProfileFolders } from "#files/profile-folder";
+import { exitCode, UsageProblem } from "../exit-code.ts";
+import { textInk } from "../ink.ts";
+import { type FileProblemLine, hasErrors, type LoadedJob, loadJob, problemLine } from "../job-source.ts";
+import type { Style } from "../rate/rate-print.ts";
+import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
+import { judgeJob } from "./check-output.ts";
+import { printCheck } from "./check-print.ts";
+
+/** `oncethrough check`: the unit of a job judged by an owner's rules. */
+export async function checkCommand(given: Given, streams: Streams): Promise<number> {
+  const loaded = await loadJob(given, streams);
+  const { name, reading, problems } = loaded;
+  const profiles = readProfiles(await readProfileFolders(optionText(given, "profiles")), rules);
+  const { profile, problem } = chosenProfile(profiles, optionText(given, "profile"), loaded);
+  const ink = textInk(streams.colour);
+  const all = [...profiles.problems, ...problems, ...(problem === undefined ? [] : [problem])];
+  for (const each of all) streams.errors(problemLine(each, ink));
+  const { job } = reading;
+  if (job === undefined || profile === undefined || hasErrors(all)) {
+    streams.errors(`${name}: not judged; mend the text first\n`);
+    return exitCode.found;
+  }
+  const judged = judgeJob(job, profile);
+  if (optionFlag(given, "json")) printJson(streams, judged.output);
+  else {
+    const style: Style = { system: unitSystem(given), ink, columns: Math.min(streams.columns, 140) };
+    streams.output(`${printCheck(judged, style, optionFlag(given, "all"))}\n`);
+  }
+  const isUnknown = judged.output.counts["cannot tell"] > 0;
+  return judged.output.passes && !(optionFlag(given, "strict") && isUnknown) ? exitCode.fine : exitCode.found;
+}
+
+/** The profile that the option names, or the job; a name in the job that nobody knows is a problem at its place. */
+function chosenProfile(
+  { byName }: Profiles,
+  option: string | undefined,
+  { name, reading }: LoadedJob,
+): { readonly profile?: Profile; readonly problem?: FileProblemLine } {
+  const known = [...byName.keys()];
+  const wanted = option ?? reading.job?.duty.ownerProfile;
+  const profile = wanted === undefined ? undefined : byName.get(wanted);
+  if (profile !== undefined) return { profile };
+  if (wanted === undefined) return {};
+  const nearest = nearestName(wanted, known);
+  const allowed = known.join(", ");
+  if (option !== undefined) {
+    const meant = nearest === undefined ? "" : ` (did you mean "${nearest}"?)`;
+    throw new UsageProblem(`--profile "${option}" is no owner profile${meant}; allowed: ${allowed}`);
+  }
+  const place = reading.places("duty.ownerProfile");
+  const problem: FileProblemLine = {
+    file: name,
+    line: place?.line ?? 1,
+    column: place?.column ?? 1,
+    path: "duty.ownerProfile",
+    field: "owner profile",
+    value: wanted,
+    problem: `"${wanted}" is no owner profile`,
+    allowed,
+    ...(nearest === undefined ? {} : { nearest }),
+    severity: "error",
+  };
+  return { problem };
+}
