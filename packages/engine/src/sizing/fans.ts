@@ -1,0 +1,169 @@
+import type { FanWheel } from "#component/fan-wheel";
+import type { Motor } from "#component/motor";
+import { oneFanOut } from "#design/fan-out";
+import { type FanCandidate, selectFans } from "#design/fan-selection";
+import { wattsPerHorsepower } from "#quantity/inch-pound";
+import { printQuantity } from "#quantity/print";
+import type { FanValues } from "#section/fan/fields";
+import type { UnitRating } from "#unit/rating";
+import type { DraftSection, DraftValue } from "./draft.ts";
+import { indexOf, runningRatings } from "./trial.ts";
+import { choose, readValues, sectionsOfKind, type Solved, type Workroom } from "./workroom.ts";
+
+/** Motors looked at: enclosed, of the speeds that fans are driven at. */
+const motors = ["typical premium 4 pole enclosed", "typical premium 2 pole enclosed", "typical premium 6 pole enclosed"];
+/** Share of electric power within which the shorter and cheaper fan is taken. */
+const alike = 0.03;
+
+/** A fan that surely fits the cabinet, so that the first walk has one. */
+export function chooseFanFirst(room: Workroom, frame: { readonly width: number; readonly height: number }): void {
+  const isArray = room.duty.redundancy.airflowWithOneFanOut > 0;
+  for (const section of sectionsOfKind(room, "fan")) {
+    const inches = Math.max(12, Math.min(24.5, (Math.min(frame.width, frame.height) / 0.0254) * 0.25));
+    const size = [12.25, 13.5, 15, 16.5, 18.25, 20, 22.25, 24.5].filter((each) => each <= inches + 0.3).at(-1)!;
+    const values: Record<string, DraftValue> = {
+      wheel: "typical airfoil plenum wheel",
+      diameter: `${size} in`,
+      class: "III",
+      count: isArray ? 4 : 1,
+      drive: "direct",
+      motor: motors[1]!,
+      "motor power": "20 hp",
+    };
+    choose(room, section, values, "to begin with");
+    if (isArray) choose(room, section, { "backdraft dampers": true }, "a standing fan must not let the others' air back");
+  }
+}
+
+/** The fan with least power at the hardest condition, steady, within its class, its motor never overloaded. */
+export function settleFan(room: Workroom, solved: Solved): boolean {
+  let changed = false;
+  for (const section of sectionsOfKind(room, "fan")) changed = settle(room, solved, section) || changed;
+  return changed;
+}
+
+function settle(room: Workroom, solved: Solved, section: DraftSection): boolean {
+  const index = indexOf(solved.unit, section.name);
+  const hardest = hardestOf(runningRatings(solved), index);
+  const key = `${section.name}: selection`;
+  if (hardest === undefined) {
+    room.obstacles.set(key, "no condition could be solved for the fan");
+    return false;
+  }
+  const candidates = candidatesFor(room, solved, section, index, hardest);
+  if (candidates.some((each) => isSame(each.candidate, each.motor, section.values, candidates[0]!.candidate))) {
+    room.obstacles.delete(key);
+    return false;
+  }
+  const chosen = pick(room, candidates);
+  if (chosen === undefined) {
+    room.obstacles.set(key, "no wheel of the catalogue that fits the cabinet reaches the pressure steadily");
+    return false;
+  }
+  room.obstacles.delete(key);
+  const { candidate, motor } = chosen;
+  return choose(room, section, typedValues(candidate, motor), reasons(room, candidate, hardest));
+}
+
+interface Found {
+  readonly candidate: FanCandidate;
+  readonly motor: string;
+}
+
+function hardestOf(ratings: readonly UnitRating[], index: number): UnitRating | undefined {
+  return ratings.reduce<UnitRating | undefined>((found, each) => {
+    const rise = (rating: UnitRating) => -rating.sections[index]!.totalPressureLoss;
+    return found === undefined || rise(each) > rise(found) ? each : found;
+  }, undefined);
+}
+
+function candidatesFor(
+  room: Workroom,
+  { unit }: Solved,
+  section: DraftSection,
+  index: number,
+  hardest: UnitRating,
+): readonly Found[] {
+  const { behaviour } = unit.sections[index]!;
+  const known = room.fixed.sections?.[room.draft.sections.indexOf(section)]?.values ?? {};
+  const names = known.wheel === undefined ? room.catalogue.names("fan wheel") : [String(known.wheel)];
+  const wheels = names.map((name) => room.catalogue.component("fan wheel", name) as FanWheel);
+  const redundancy = room.duty.redundancy.airflowWithOneFanOut;
+  const free = redundancy > 0 ? [2, 3, 4, 6, 8, 9] : [1, 2, 3, 4];
+  const counts = known.count === undefined ? free : [Number(known.count)];
+  const lines = known.motor === undefined ? motors : [String(known.motor)];
+  const rise = -hardest.sections[index]!.totalPressureLoss + room.duty.externalStatic.reserve;
+  return lines.flatMap((motor) => {
+    const record = room.catalogue.component("motor", motor) as Motor;
+    const values = { ...readValues(room, behaviour, section.values), motor: record } as unknown as FanValues;
+    const { candidates } = selectFans({
+      frame: unit.frame,
+      air: hardest.sections[index]!.entering,
+      at: { condition: hardest.condition, operation: hardest.operation },
+      rise,
+      values,
+      wheels: redundancy > 0 ? wheels.filter((wheel) => wheel.arrangement === "plenum wheel") : wheels,
+      counts,
+      drives: motor === motors[0] ? ["belt", "direct"] : ["direct"],
+      pressureToPeak: room.limits.fanPressureToPeak,
+    });
+    // Plenum wheels sit on their motors' shafts; housed wheels are led by belts, their motors beside them.
+    const usual = candidates.filter(({ wheel, drive }) => (wheel.arrangement === "plenum wheel") === (drive === "direct"));
+    return usual.map((candidate) => ({ candidate, motor }));
+  });
+}
+
+/** Of those within a few percent of the least power, the fewest fans, then the shortest. */
+function pick(room: Workroom, found: readonly Found[]): Found | undefined {
+  const enough = found.filter(({ candidate }) => leavesEnough(room, candidate.count));
+  const least = Math.min(...enough.map(({ candidate }) => candidate.electricPower));
+  const near = enough.filter(({ candidate }) => candidate.electricPower <= least * (1 + alike));
+  return near.sort((a, b) => a.candidate.count - b.candidate.count || a.candidate.length - b.candidate.length)[0];
+}
+
+/** A first look; the array is solved with one fan out afterwards. */
+function leavesEnough(room: Workroom, count: number): boolean {
+  const wanted = room.duty.redundancy.airflowWithOneFanOut;
+  return wanted === 0 || (count - 1) / count >= 0.9 * wanted;
+}
+
+function typedValues(candidate: FanCandidate, motor: string): Record<string, DraftValue | undefined> {
+  return {
+    wheel: candidate.wheel.head.name,
+    diameter: `${Number((candidate.diameter / 0.0254).toFixed(2))} in`,
+    class: candidate.class,
+    count: candidate.count,
+    drive: candidate.drive,
+    motor: candidate.drive === "belt" ? undefined : motor,
+    "motor power": `${Number((candidate.motorPower / wattsPerHorsepower).toFixed(2))} hp`,
+  };
+}
+
+/** The fan in the draft is among those that do, and needs hardly more power than the best. */
+function isSame(
+  candidate: FanCandidate,
+  motor: string,
+  values: Readonly<Record<string, DraftValue>>,
+  best: FanCandidate,
+): boolean {
+  if (candidate.electricPower > best.electricPower * (1 + 2 * alike)) return false;
+  return Object.entries(typedValues(candidate, motor)).every(([name, value]) => String(values[name]) === String(value));
+}
+
+function reasons(room: Workroom, candidate: FanCandidate, hardest: UnitRating): string {
+  const peak = `${printQuantity(candidate.pressureToPeak, "share", "ip")} of its peak pressure against ${printQuantity(room.limits.fanPressureToPeak, "share", "ip")}`;
+  return [
+    `${printQuantity(candidate.electricPower, "electricPower", "ip")} from the mains on ${hardest.condition.name}, within 3 % of the least`,
+    peak,
+    `efficiency ${printQuantity(candidate.totalEfficiency, "share", "ip")} total`,
+  ].join("; ");
+}
+
+/** Share of design airflow that an array still moves with one fan out; 1 where nothing is asked. */
+export function redundancyReached(room: Workroom, solved: Solved): number {
+  const wanted = room.duty.redundancy.airflowWithOneFanOut;
+  const rating = runningRatings(solved, "cooling").find((each) => each.condition.filterLoading === 1);
+  if (wanted === 0 || rating === undefined) return 1;
+  const { cases } = oneFanOut(solved.unit, rating.condition);
+  return cases[0]?.shareReached ?? 0;
+}

@@ -1,0 +1,86 @@
+import { printQuantity } from "#quantity/print";
+import { against, choose, chooseCasing, inchesUp, sectionsOfKind, type Workroom } from "./workroom.ts";
+
+const inch = 0.0254;
+
+/** Chooses what needs no solution: media, materials, lengths, openings. The cross-section is known then. */
+export function chooseFirst(room: Workroom): void {
+  chooseFilters(room);
+  chooseBuild(room);
+  chooseCoils(room);
+  for (const section of sectionsOfKind(room, "access")) {
+    choose(room, section, { length: inchesUp(room.limits.accessLength) }, "a person walks in, cleans and closes the door");
+  }
+  for (const section of sectionsOfKind(room, "spray gap")) {
+    choose(room, section, { length: "12 in" }, "the coil face is washed through hatches, not entered");
+  }
+  for (const section of sectionsOfKind(room, "steam humidifier")) {
+    choose(room, section, { dispersion: "typical insulated tube panel 3 in" }, "short absorption, little heat into the air");
+  }
+}
+
+function chooseFilters(room: Workroom): void {
+  for (const section of sectionsOfKind(room, "filter bank")) {
+    choose(
+      room,
+      section,
+      { medium: "typical MERV 14 rigid 12 in", prefilter: "typical MERV 8 pleated 2 in", rack: "flat" },
+      "assumed: a prefilter before every wetted surface, a final filter as laboratories commonly ask",
+    );
+  }
+}
+
+/** Corrosivity classes of the coast and of industry, ISO 12944. */
+const harsh = ["C4", "C5"];
+
+function chooseBuild(room: Workroom): void {
+  const { site, winter } = room.duty;
+  const isHarsh = harsh.includes(site.corrosionClass);
+  const isCold = winter.dryBulb < -18;
+  chooseCasing(
+    room,
+    { "connection hand": "right", "panel thickness": isCold ? "3 in" : "2 in" },
+    isCold
+      ? `thicker panels for a winter day of ${printQuantity(winter.dryBulb, "temperature", "ip")}`
+      : "assumed: pipes and doors on the right, seen in airflow",
+  );
+  chooseCasing(room, { "leakage class": room.limits.leakageClass }, "the owner's leakage class");
+  if (isHarsh) {
+    chooseCasing(
+      room,
+      { "inner metal": "stainless steel 304", finish: "epoxy and polyurethane" },
+      `corrosion class ${site.corrosionClass}`,
+    );
+  }
+}
+
+function chooseCoils(room: Workroom): void {
+  const isHarsh = harsh.includes(room.duty.site.corrosionClass);
+  for (const section of sectionsOfKind(room, "chilled-water coil")) {
+    if (isHarsh) {
+      choose(room, section, { "fin material": "epoxy-coated aluminium" }, `corrosion class ${room.duty.site.corrosionClass}`);
+    }
+  }
+}
+
+/** Sizes the discharge opening for the largest airflow. */
+export function chooseDischarge(
+  room: Workroom,
+  frame: { readonly width: number; readonly height: number },
+  airflow: number,
+): void {
+  const limit = room.limits.dischargeVelocity;
+  for (const section of sectionsOfKind(room, "discharge plenum")) {
+    const area = airflow / limit;
+    const height = Math.min(frame.height - 6 * inch, Math.max(12 * inch, Math.sqrt(area / 1.7)));
+    const width = Math.min(frame.width - 6 * inch, area / height);
+    const steps = (metres: number) => Math.ceil(metres / inch / 2 - 1e-6) * 2 * inch;
+    const velocity = airflow / (steps(width) * steps(height));
+    choose(
+      room,
+      section,
+      { "outlet width": inchesUp(width, 2), "outlet height": inchesUp(height, 2), length: "36 in" },
+      against("velocity in the opening", velocity, limit, "velocity"),
+    );
+  }
+}

@@ -1,0 +1,175 @@
+import type { CoilAlternative } from "#design/coil-alternative";
+import { coilAlternatives } from "#design/coil-alternatives";
+import { coilBlocks, type LiquidCoilValues } from "#design/coil-choice";
+import type { FinnedSurface } from "#component/finned-surface/family";
+import { printQuantity } from "#quantity/print";
+import type { ChilledWaterCoilRating } from "#section/chilled-water-coil/rate";
+import { enthalpyFlow } from "#section/station";
+import type { UnitRating } from "#unit/rating";
+import type { DraftSection, DraftValue } from "./draft.ts";
+import { indexOf, runningRatings, tryValues } from "./trial.ts";
+import { against, choose, readValues, sectionsOfKind, type Solved, type Workroom } from "./workroom.ts";
+
+const inch = 0.0254;
+/** What is looked at of a heating coil in outside air: wide fins, which snow and lint do not close. */
+const heatingRows = [1, 6] as const;
+const heatingFins = [6, 12] as const;
+/** Surfaces looked at where the user names none: the common tube, plain and wavy. */
+const usualSurfaces = ["typical plain 5/8 in", "typical wavy 5/8 in"];
+/** m/s in the tubes: below it the film inside lames, above it tubes wear; common practice. */
+const tubeVelocity = { least: 0.45, most: 2.1 };
+/** Cheapest candidates that are held against the other days. */
+const mostTried = 30;
+
+/** The cheapest coil on water or glycol that holds the leaving air at every condition of its season within the limits. */
+export function settleLiquidCoils(room: Workroom, solved: Solved): boolean {
+  let changed = false;
+  for (const section of sectionsOfKind(room, "chilled-water coil", "hot-water coil")) {
+    changed = settleCoil(room, solved, section) || changed;
+  }
+  return changed;
+}
+
+/** What goes with a kind of coil on liquid. */
+interface Use {
+  readonly kind: "chilled-water coil" | "hot-water coil";
+  readonly season: "cooling" | "heating";
+  readonly wanted: (rating: UnitRating) => number | undefined;
+  readonly rows: readonly number[];
+  readonly fins: readonly number[];
+}
+
+function useOf(room: Workroom, section: DraftSection): Use {
+  if (section.kind === "hot-water coil") {
+    return {
+      kind: "hot-water coil",
+      season: "heating",
+      wanted: ({ operation }) => operation.heatingLeaving,
+      rows: range(...heatingRows),
+      fins: range(...heatingFins),
+    };
+  }
+  return {
+    kind: "chilled-water coil",
+    season: "cooling",
+    wanted: ({ operation }) => operation.coolingLeaving,
+    rows: range(3, room.limits.coolingRows),
+    fins: range(8, Math.round(room.limits.coolingFins * inch)),
+  };
+}
+
+function settleCoil(room: Workroom, solved: Solved, section: DraftSection): boolean {
+  const index = indexOf(solved.unit, section.name);
+  const use = useOf(room, section);
+  const running = runningRatings(solved, use.season).filter((rating) => use.wanted(rating) !== undefined);
+  const worst = heaviest(running, index, use);
+  const key = `${section.name}: capacity`;
+  if (worst === undefined) return false;
+  // A coil that does already stays: its neighbours change by a hair from round to round.
+  const present = tryValues<ChilledWaterCoilRating>(room, solved, index, section.values, running);
+  const candidates = alternatives(room, solved, section, index, worst, use);
+  if (present !== undefined && isHeld(present) && candidates.some((each) => isSame(each, section.values))) {
+    room.obstacles.delete(key);
+    return false;
+  }
+  let failed = 0;
+  let tried = 0;
+  for (const candidate of candidates) {
+    // What just failed fails again with hardly more capacity.
+    if (candidate.capacity < failed * 1.01 || tried > mostTried) continue;
+    tried++;
+    failed = candidate.capacity;
+    const values = typedValues(candidate);
+    const trials = tryValues<ChilledWaterCoilRating>(room, solved, index, { ...section.values, ...values }, running);
+    if (trials === undefined || !isHeld(trials)) continue;
+    room.obstacles.delete(key);
+    return choose(room, section, values, reasons(room, candidate, worst, use));
+  }
+  room.obstacles.set(
+    key,
+    `no ${use.kind} up to ${use.rows.at(-1)} rows of ${use.fins.at(-1)} fins per inch holds ${printQuantity(use.wanted(worst)!, "temperature", "ip")} within the limits of air and water pressure`,
+  );
+  return false;
+}
+
+/** The condition with most heat to take out, or to bring in. */
+function heaviest(ratings: readonly UnitRating[], index: number, use: Use): UnitRating | undefined {
+  const flow = (rating: UnitRating) => {
+    const { entering } = rating.sections[index]!;
+    return use.season === "cooling" ? enthalpyFlow(entering) : entering.dryAirFlow * (use.wanted(rating)! - entering.dryBulb);
+  };
+  return ratings.reduce<UnitRating | undefined>(
+    (found, each) => (found === undefined || flow(each) > flow(found) ? each : found),
+    undefined,
+  );
+}
+
+function alternatives(
+  room: Workroom,
+  { unit }: Solved,
+  section: DraftSection,
+  index: number,
+  worst: UnitRating,
+  use: Use,
+): readonly CoilAlternative[] {
+  const { behaviour } = unit.sections[index]!;
+  const { limits } = room;
+  const known = fixedOf(room, section);
+  const values = readValues(room, behaviour, section.values) as unknown as LiquidCoilValues;
+  const names = known.surface === undefined ? usualSurfaces : [String(known.surface)];
+  const surfaces = names.map((name) => room.catalogue.component("finned surface", name) as FinnedSurface);
+  const blocks = coilBlocks({ ...values, kind: use.kind } as LiquidCoilValues, unit.frame, surfaces);
+  const { chilledWater, heatingWater } = worst.condition.utilities;
+  const supply = use.season === "cooling" ? chilledWater : heatingWater;
+  const { candidates } = coilAlternatives(
+    {
+      ...blocks,
+      air: worst.sections[index]!.entering,
+      supply: supply!,
+      wanted: use.wanted(worst),
+      rows: known.rows === undefined ? use.rows : [Number(known.rows)],
+      fins: use.fins.map((each) => each / inch),
+      turbulators: [false],
+      limits: {
+        faceVelocity: Number.POSITIVE_INFINITY,
+        airPressureDrop: limits.coolingAirPressure,
+        liquidPressureDrop: limits.coolingWaterPressure,
+        leastTubeVelocity: tubeVelocity.least,
+        mostTubeVelocity: tubeVelocity.most,
+        depth: Number.POSITIVE_INFINITY,
+      },
+    },
+    "price",
+  );
+  return candidates;
+}
+
+function fixedOf(room: Workroom, section: DraftSection): Readonly<Record<string, DraftValue>> {
+  return room.fixed.sections?.[room.draft.sections.indexOf(section)]?.values ?? {};
+}
+
+function isHeld(trials: readonly { readonly rating: ChilledWaterCoilRating; readonly shortfalls: readonly unknown[] }[]) {
+  return trials.every((trial) => trial.shortfalls.length === 0 && !(trial.rating.carryOverShare > 1));
+}
+
+function typedValues({ surface, rows, fins, circuits }: CoilAlternative): Record<string, DraftValue> {
+  return { surface, rows, fins: `${Math.round(fins * inch)} per in`, circuits };
+}
+
+function isSame(candidate: CoilAlternative, values: Readonly<Record<string, DraftValue>>): boolean {
+  return Object.entries(typedValues(candidate)).every(([name, value]) => String(values[name]) === String(value));
+}
+
+function reasons(room: Workroom, candidate: CoilAlternative, worst: UnitRating, use: Use): string {
+  const { limits } = room;
+  return [
+    `the cheapest that holds ${printQuantity(use.wanted(worst)!, "temperature", "ip")} on ${worst.condition.name}`,
+    against("air pressure drop", candidate.airPressureDrop, limits.coolingAirPressure, "pressureDifference"),
+    against("water pressure drop", candidate.liquidPressureDrop, limits.coolingWaterPressure, "liquidPressureDrop"),
+    `water at ${printQuantity(candidate.tubeVelocity, "liquidVelocity", "ip")} in the tubes`,
+  ].join("; ");
+}
+
+function range(from: number, to: number): readonly number[] {
+  return Array.from({ length: Math.max(0, to - from + 1) }, (_, index) => from + index);
+}

@@ -1,0 +1,75 @@
+import { weighUnit } from "#arrangement/weigh";
+import { proposeBladeAngles } from "#design/blade-angles";
+import { printQuantity } from "#quantity/print";
+import type { ChilledWaterCoilRating } from "#section/chilled-water-coil/rate";
+import type { DraftValue } from "./draft.ts";
+import { indexOf, runningRatings } from "./trial.ts";
+import { choose, chooseCasing, inchesUp, sectionsOfKind, type Solved, type Workroom } from "./workroom.ts";
+
+const inch = 0.0254;
+
+/** Blade angles at which hand-set dampers hold the wanted share at every running condition, in whole degrees. */
+export function settleBlades(room: Workroom, solved: Solved): boolean {
+  const [section] = sectionsOfKind(room, "mixing box");
+  const running = runningRatings(solved);
+  const design = running.find((rating) => rating.condition.filterLoading === 0.5);
+  const outside = section?.values["outside air"];
+  const back = section?.values["return air"];
+  if (section === undefined || design === undefined || typeof outside !== "object" || typeof back !== "object") return false;
+  const wanted = room.duty.outsideAirShare;
+  const least = Math.min(...running.map((rating) => rating.outsideAirShare));
+  const most = Math.max(...running.map((rating) => rating.outsideAirShare));
+  const isSet = "blade angle" in outside && "blade angle" in back;
+  if (isSet && least >= wanted - 0.002 && most < wanted + 0.06) return false;
+  // What the design condition must have, so that the leanest of the conditions still has what is wanted.
+  const aim = Math.min(0.995, wanted + (isSet ? Math.max(0, design.outsideAirShare - least) : 0.005));
+  const condition = { ...design.condition, returnAir: { ...design.condition.returnAir, outsideAirShare: aim } };
+  const proposal = proposeBladeAngles(solved.unit, condition);
+  if (proposal === undefined) return false;
+  const key = `${section.name}: share`;
+  if (proposal.held) room.obstacles.delete(key);
+  else room.obstacles.set(key, `the dampers do not hold ${printQuantity(wanted, "share", "ip")} of outside air: ${proposal.reason}`);
+  const angle = (group: object, degrees: number): DraftValue => ({ ...group, "blade angle": `${degrees} deg` });
+  return choose(
+    room,
+    section,
+    {
+      "outside air": angle(outside, Math.ceil(proposal.outsideBladeAngle - 0.2)),
+      "return air": angle(back, Math.floor(proposal.returnBladeAngle)),
+    },
+    `hand-set angles that hold ${printQuantity(wanted, "share", "ip")} of outside air at every running condition`,
+  );
+}
+
+/** A moisture eliminator behind a coil that may throw water. */
+export function settleEliminator(room: Workroom, solved: Solved): boolean {
+  if (room.fixed.sections !== undefined) return false;
+  const coil = sectionsOfKind(room, "chilled-water coil")[0];
+  if (coil === undefined || sectionsOfKind(room, "moisture eliminator").length > 0) return false;
+  const index = indexOf(solved.unit, coil.name);
+  const shares = runningRatings(solved, "cooling").map(
+    (rating) => (rating.sections[index] as ChilledWaterCoilRating).carryOverShare,
+  );
+  const worst = Math.max(0, ...shares);
+  if (worst <= 1) return false;
+  const place = room.draft.sections.indexOf(coil) + 1;
+  const section = { kind: "moisture eliminator", name: "moisture eliminator", values: {} };
+  room.draft.sections.splice(place, 0, section);
+  const because = `the coil's fastest face velocity is ${printQuantity(worst, "share", "ip")} of the one that throws water`;
+  choose(room, section, { eliminator: "typical two-bend 6 in" }, because);
+  return true;
+}
+
+/** A rail high enough for the deepest trap. */
+export function settleRail(room: Workroom, { unit, ratings }: Solved): boolean {
+  const { traps } = weighUnit(unit, room.duty, ratings.map((rating) => rating.condition));
+  const deepest = traps.reduce<(typeof traps)[number] | undefined>(
+    (found, each) => (found === undefined || each.railNeeded > found.railNeeded ? each : found),
+    undefined,
+  );
+  if (deepest === undefined) return chooseCasing(room, { "rail height": "6 in" }, "no trap asks for more");
+  // It never sinks again: what one round needs, the next by a hair less, would go to and fro.
+  const before = Number.parseFloat(String(room.draft.casing["rail height"] ?? "0")) * inch;
+  const words = `the trap of ${deepest.section} stands ${printQuantity(deepest.depth, "length", "ip")} deep at ${printQuantity(Math.abs(deepest.pressure), "pressureDifference", "ip")}`;
+  return chooseCasing(room, { "rail height": inchesUp(Math.max(before, deepest.railNeeded, 6 * inch)) }, words);
+}

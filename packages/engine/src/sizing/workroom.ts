@@ -1,0 +1,154 @@
+import type { Catalogue } from "#catalogue/read-catalogue";
+import type { Duty } from "#duty/duty";
+import { readForm } from "#form/read";
+import type { QuantityKind } from "#quantity/kind";
+import { printQuantity } from "#quantity/print";
+import type { Frame, SectionKind } from "#section/contract";
+import { SectionProblem } from "#section/contract";
+import type { UnitRating } from "#unit/rating";
+import type { Unit } from "#unit/unit";
+import type { Draft, DraftSection, DraftValue, FixedUnit } from "./draft.ts";
+import type { SizeLimits } from "./size-limits.ts";
+
+/** One choice of the sizing, with its number and the limit that decided it. */
+export interface Choice {
+  /** What was chosen: `cabinet`, or the section's name. */
+  readonly of: string;
+  /** `width 120 in` */
+  readonly chosen: string;
+  /** `cooling face velocity 446 fpm against 450 fpm` */
+  readonly because: string;
+}
+
+/** Where the sizing stands: what is wanted, what is chosen so far and why. */
+export interface Workroom {
+  readonly duty: Duty;
+  readonly catalogue: Catalogue;
+  readonly limits: SizeLimits;
+  readonly fixed: FixedUnit;
+  readonly draft: Draft;
+  /** By what was chosen; a later choice takes the place of an earlier one. */
+  readonly choices: Map<string, Choice>;
+  /** What stands in the way, until something is changed about it. */
+  readonly obstacles: Map<string, string>;
+}
+
+/** The draft made ready and solved at every condition of the duty. */
+export interface Solved {
+  readonly unit: Unit;
+  readonly ratings: readonly UnitRating[];
+}
+
+/** The section of that name in the draft. */
+export function sectionNamed(room: Workroom, name: string): DraftSection | undefined {
+  return room.draft.sections.find((section) => section.name === name);
+}
+
+/** Sections of a kind, in airflow order. */
+export function sectionsOfKind(room: Workroom, ...kinds: readonly string[]): readonly DraftSection[] {
+  return room.draft.sections.filter((section) => kinds.includes(section.kind));
+}
+
+/**
+ * Chooses values of a section, unless the user has fixed them; gives whether anything changed. `because` is told with the
+ * choice.
+ */
+export function choose(
+  room: Workroom,
+  section: DraftSection,
+  values: Readonly<Record<string, DraftValue | undefined>>,
+  because: string,
+): boolean {
+  const index = room.draft.sections.indexOf(section);
+  const known = room.fixed.sections?.[index]?.values ?? {};
+  const free = Object.entries(values).filter(([name]) => !(name in known));
+  const changed = setValues(section.values, free);
+  if (free.length > 0) {
+    const chosen = free.flatMap(([name, value]) => (value === undefined ? [] : [`${name} ${spoken(value)}`])).join(", ");
+    if (chosen !== "") room.choices.set(`${section.name}: ${free[0]![0]}`, { of: section.name, chosen, because });
+  }
+  return changed;
+}
+
+/** Chooses values of the cabinet, unless the user has fixed them. */
+export function chooseCasing(room: Workroom, values: Readonly<Record<string, DraftValue>>, because: string): boolean {
+  const free = Object.entries(values).filter(([name]) => !(name in room.fixed.casing));
+  const changed = setValues(room.draft.casing, free);
+  if (free.length > 0) {
+    const chosen = free.map(([name, value]) => `${name} ${spoken(value)}`).join(", ");
+    room.choices.set(`cabinet: ${free[0]![0]}`, { of: "cabinet", chosen, because });
+  }
+  return changed;
+}
+
+function setValues(
+  into: Record<string, DraftValue>,
+  values: readonly (readonly [string, DraftValue | undefined])[],
+): boolean {
+  let changed = false;
+  for (const [name, value] of values) {
+    if (JSON.stringify(into[name]) === JSON.stringify(value)) continue;
+    if (value === undefined) delete into[name];
+    else into[name] = value;
+    changed = true;
+  }
+  return changed;
+}
+
+function spoken(value: DraftValue): string {
+  if (typeof value !== "object") return value === true ? "yes" : value === false ? "no" : String(value);
+  return Object.entries(value)
+    .map(([name, each]) => `${name} ${spoken(each)}`)
+    .join(", ");
+}
+
+/** Whole inches, rounded up to a step: what a shop cuts. */
+export function inchesUp(metres: number, step = 1): string {
+  return `${Math.ceil(metres / 0.0254 / step - 1e-6) * step} in`;
+}
+
+/** A figure against its limit, in words. */
+export function against(what: string, value: number, limit: number, quantity: QuantityKind): string {
+  return `${what} ${printQuantity(value, quantity, "ip")} against ${printQuantity(limit, quantity, "ip")}`;
+}
+
+/**
+ * A section of a kind with these values as typed, built into a frame, as the job's reader would; undefined when the
+ * values do not make one or the frame does not take it.
+ */
+export function builtSection<Design>(
+  room: Workroom,
+  kind: SectionKind,
+  values: Readonly<Record<string, DraftValue>>,
+  frame: Frame,
+): Design | undefined {
+  const read = readValues(room, kind, values);
+  if (read === undefined) return undefined;
+  return preparedSection<Design>(kind, read, frame);
+}
+
+/** The values of a kind as typed, read with every default; undefined when they are not sound. */
+export function readValues(
+  room: Workroom,
+  kind: SectionKind,
+  values: Readonly<Record<string, DraftValue>>,
+): Readonly<Record<string, unknown>> | undefined {
+  const { component, names: componentNames } = room.catalogue;
+  const reading = readForm(JSON.stringify(values), kind.fields, { component, componentNames });
+  return reading.ok ? (reading.values as Readonly<Record<string, unknown>>) : undefined;
+}
+
+/** Values that were read, built into a frame; undefined when the frame does not take them. */
+export function preparedSection<Design>(
+  kind: SectionKind,
+  values: Readonly<Record<string, unknown>>,
+  frame: Frame,
+): Design | undefined {
+  try {
+    return kind.prepare(values as never, frame) as Design;
+  } catch (error) {
+    if (error instanceof SectionProblem) return undefined;
+    throw error;
+  }
+}
+
