@@ -2,11 +2,11 @@ import { louverFreeArea } from "#component/louver";
 import { conditionOfDay, designDays } from "#duty/standard-conditions";
 import { specificVolume } from "#fluid/moist-air";
 import { printQuantity } from "#quantity/print";
-import { chilledWaterCoil } from "#section/chilled-water-coil/kind";
 import type { ChilledWaterCoilDesign } from "#section/chilled-water-coil/design";
+import { chilledWaterCoil } from "#section/chilled-water-coil/kind";
 import type { Frame, SectionKind } from "#section/contract";
-import { filterBank } from "#section/filter-bank/kind";
 import type { FilterBankDesign } from "#section/filter-bank/design";
+import { filterBank } from "#section/filter-bank/kind";
 import type { DraftValue } from "./draft.ts";
 import { louverRecords } from "./intake.ts";
 import { against, chooseCasing, preparedSection, readValues, sectionsOfKind, type Workroom } from "./workroom.ts";
@@ -79,7 +79,9 @@ function frameSide(room: Workroom, typed: DraftValue): number | undefined {
   return read?.width as number | undefined;
 }
 
-const widthReader = { fields: { width: { type: "quantity", quantity: "length", meaning: "" } } } as unknown as SectionKind;
+const widthReader = {
+  fields: { width: { type: "quantity", quantity: "length", meaning: "" } },
+} as unknown as SectionKind;
 
 /** Judges one cross-section; undefined when a limit is broken. Values are read once. */
 function judgeOf(room: Workroom): (frame: Frame) => CabinetChoice | undefined {
@@ -98,12 +100,16 @@ function judgeOf(room: Workroom): (frame: Frame) => CabinetChoice | undefined {
     if (area < (0.7 * airflow) / Math.max(room.limits.coolingVelocity, room.limits.filterVelocity)) return undefined;
     const filterVelocity = Math.max(0, ...bankValues.map((values) => velocityOnPanels(bank, values, frame, airflow)));
     if (filterVelocity > room.limits.filterVelocity) return undefined;
-    const onset = louvers.map((louver) => airflow / louverFreeArea(louver, frame.width, frame.height) / louver.onsetVelocity);
+    const onset = louvers.map(
+      (louver) => airflow / louverFreeArea(louver, frame.width, frame.height) / louver.onsetVelocity,
+    );
     const onsetShare = hasLouver ? Math.min(...onset) : 0;
     if (!(onsetShare <= room.limits.louverOnsetShare)) return undefined;
     const stack = coilValues === undefined ? undefined : stackFor(room, coil, coilValues, frame, airflow);
     if (coilValues !== undefined && stack === undefined) return undefined;
-    const over = Math.max(0, frame.width + beyondWidth - shippingWidth) + Math.max(0, frame.height + beyondHeight - shippingHeight);
+    const over =
+      Math.max(0, frame.width + beyondWidth - shippingWidth) +
+      Math.max(0, frame.height + beyondHeight - shippingHeight);
     const shape = frame.width / frame.height;
     const awry = Math.max(0, shape - 1.7) + Math.max(0, 1 / shape - 1);
     const cost = frame.width + frame.height + awry + (over > 0 ? 100 + 5 * over : 0);
@@ -156,4 +162,3 @@ export function takeCabinet(room: Workroom, choice: CabinetChoice): void {
   ];
   chooseCasing(room, { width: inches(frame.width), height: inches(frame.height) }, reasons.join("; "));
 }
-

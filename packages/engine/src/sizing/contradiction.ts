@@ -1,10 +1,10 @@
 import { humidityRatioOfAirState } from "#duty/air-state";
-import { conditionOfDay, designDays, sitePressure } from "#duty/standard-conditions";
 import type { Duty } from "#duty/duty";
+import { conditionOfDay, designDays, sitePressure } from "#duty/standard-conditions";
 import { saturationHumidityRatio } from "#fluid/saturation";
 import { steamSaturationTemperature } from "#fluid/steam";
-import { inBothUnits } from "#section/both-units";
 import { printQuantity } from "#quantity/print";
+import { inBothUnits } from "#section/both-units";
 
 /** Something that a duty asks and no machine can do, in words, and the nearest duty that works. */
 export interface Contradiction {
@@ -18,7 +18,12 @@ const coilApproach = 2;
 
 /** What a duty asks that contradicts itself, before anything is sized. */
 export function contradictionsOf(duty: Duty): readonly Contradiction[] {
-  return [...coolingContradictions(duty), ...dewPointContradictions(duty), ...heatingContradictions(duty), ...returnContradictions(duty)];
+  return [
+    ...coolingContradictions(duty),
+    ...dewPointContradictions(duty),
+    ...heatingContradictions(duty),
+    ...returnContradictions(duty),
+  ];
 }
 
 /** °C of the coldest air that the duty wants in summer. */
@@ -31,7 +36,11 @@ function coolingContradictions(duty: Duty): readonly Contradiction[] {
   const wanted = coldestWanted(duty);
   const water = duty.utilities.chilledWater;
   const path = wanted === duty.setPoints.coilLeaving ? "duty.setPoints.coilLeaving" : "duty.setPoints.supply";
-  const hottest = Math.max(...designDays(duty).slice(0, 3).map((day) => day.outdoor.dryBulb));
+  const hottest = Math.max(
+    ...designDays(duty)
+      .slice(0, 3)
+      .map((day) => day.outdoor.dryBulb),
+  );
   if (water === undefined) {
     if (wanted >= hottest) return [];
     return [
@@ -74,15 +83,25 @@ function dewPointContradictions(duty: Duty): readonly Contradiction[] {
     found.push({
       words: `air that leaves the coil at ${inBothUnits(coil, "temperature")} is nearly saturated there and cannot have a dew point of ${inBothUnits(maximumDewPoint, "temperature")} at most`,
       nearest: [
-        { path: "duty.setPoints.coilLeaving", value: typed(maximumDewPoint), words: "cool to the dew point, and reheat in the rooms" },
-        { path: "duty.setPoints.maximumDewPoint", value: typed(coil), words: "take the dew point that the coil leaves" },
+        {
+          path: "duty.setPoints.coilLeaving",
+          value: typed(maximumDewPoint),
+          words: "cool to the dew point, and reheat in the rooms",
+        },
+        {
+          path: "duty.setPoints.maximumDewPoint",
+          value: typed(coil),
+          words: "take the dew point that the coil leaves",
+        },
       ],
     });
   }
   if (winterMinimumDewPoint !== undefined && winterMinimumDewPoint > winterSupply - 1) {
     found.push({
       words: `supply air of ${inBothUnits(winterSupply, "temperature")} in winter holds no dew point of ${inBothUnits(winterMinimumDewPoint, "temperature")}`,
-      nearest: [{ path: "duty.setPoints.winterMinimumDewPoint", value: typed(winterSupply - 5), words: "a drier winter" }],
+      nearest: [
+        { path: "duty.setPoints.winterMinimumDewPoint", value: typed(winterSupply - 5), words: "a drier winter" },
+      ],
     });
   }
   if (winterMinimumDewPoint !== undefined && duty.utilities.steam === undefined) {
@@ -110,7 +129,11 @@ function heatingContradictions(duty: Duty): readonly Contradiction[] {
         words: `the air is to leave at ${inBothUnits(winterSupply, "temperature")} on a winter day of ${inBothUnits(winter.outdoor.dryBulb, "temperature")}, and there is neither steam nor hot water`,
         nearest: [
           { path: "duty.utilities.steam", value: "{ pressure at coil: 10 psig }", words: "give steam" },
-          { path: "duty.utilities.heatingWater", value: "{ supply: 160 °F, drop: 30 F°, glycol: propylene glycol, concentration: 35 % }", words: "give hot water with glycol" },
+          {
+            path: "duty.utilities.heatingWater",
+            value: "{ supply: 160 °F, drop: 30 F°, glycol: propylene glycol, concentration: 35 % }",
+            words: "give hot water with glycol",
+          },
         ],
       },
     ];
@@ -133,7 +156,8 @@ function returnContradictions(duty: Duty): readonly Contradiction[] {
         { path: "duty.outsideAirShare", value: "100 %", words: "take all air from outside" },
         {
           path: "duty.returnAir",
-          value: "{ summer: { dry bulb: 75 °F, relative humidity: 50 % }, winter: { dry bulb: 70 °F, relative humidity: 30 % } }",
+          value:
+            "{ summer: { dry bulb: 75 °F, relative humidity: 50 % }, winter: { dry bulb: 70 °F, relative humidity: 30 % } }",
           words: "say what the return air is like",
         },
       ],

@@ -8,10 +8,14 @@ import type { FanValues } from "#section/fan/fields";
 import type { UnitRating } from "#unit/rating";
 import type { DraftSection, DraftValue } from "./draft.ts";
 import { indexOf, runningRatings } from "./trial.ts";
-import { choose, readValues, sectionsOfKind, type Solved, type Workroom } from "./workroom.ts";
+import { choose, readValues, type Solved, sectionsOfKind, type Workroom } from "./workroom.ts";
 
 /** Motors looked at: enclosed, of the speeds that fans are driven at. */
-const motors = ["typical premium 4 pole enclosed", "typical premium 2 pole enclosed", "typical premium 6 pole enclosed"];
+const motors = [
+  "typical premium 4 pole enclosed",
+  "typical premium 2 pole enclosed",
+  "typical premium 6 pole enclosed",
+];
 /** Share of electric power within which the shorter and cheaper fan is taken. */
 const alike = 0.03;
 
@@ -31,7 +35,8 @@ export function chooseFanFirst(room: Workroom, frame: { readonly width: number; 
       "motor power": "20 hp",
     };
     choose(room, section, values, "to begin with");
-    if (isArray) choose(room, section, { "backdraft dampers": true }, "a standing fan must not let the others' air back");
+    if (isArray)
+      choose(room, section, { "backdraft dampers": true }, "a standing fan must not let the others' air back");
   }
 }
 
@@ -89,7 +94,7 @@ function candidatesFor(
   const names = known.wheel === undefined ? room.catalogue.names("fan wheel") : [String(known.wheel)];
   const wheels = names.map((name) => room.catalogue.component("fan wheel", name) as FanWheel);
   const redundancy = room.duty.redundancy.airflowWithOneFanOut;
-  const free = redundancy > 0 ? [2, 3, 4, 6, 8, 9] : [1, 2, 3, 4];
+  const free = redundancy > 0 ? [2, 3, 4, 5, 6, 8, 9, 10, 12] : [1, 2, 3, 4];
   const counts = known.count === undefined ? free : [Number(known.count)];
   const lines = known.motor === undefined ? motors : [String(known.motor)];
   const rise = -hardest.sections[index]!.totalPressureLoss + room.duty.externalStatic.reserve;
@@ -108,7 +113,9 @@ function candidatesFor(
       pressureToPeak: room.limits.fanPressureToPeak,
     });
     // Plenum wheels sit on their motors' shafts; housed wheels are led by belts, their motors beside them.
-    const usual = candidates.filter(({ wheel, drive }) => (wheel.arrangement === "plenum wheel") === (drive === "direct"));
+    const usual = candidates.filter(
+      ({ wheel, drive }) => (wheel.arrangement === "plenum wheel") === (drive === "direct"),
+    );
     return usual.map((candidate) => ({ candidate, motor }));
   });
 }

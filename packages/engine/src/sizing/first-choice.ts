@@ -9,13 +9,23 @@ export function chooseFirst(room: Workroom): void {
   chooseBuild(room);
   chooseCoils(room);
   for (const section of sectionsOfKind(room, "access")) {
-    choose(room, section, { length: inchesUp(room.limits.accessLength) }, "a person walks in, cleans and closes the door");
+    choose(
+      room,
+      section,
+      { length: inchesUp(room.limits.accessLength) },
+      "a person walks in, cleans and closes the door",
+    );
   }
   for (const section of sectionsOfKind(room, "spray gap")) {
     choose(room, section, { length: "12 in" }, "the coil face is washed through hatches, not entered");
   }
   for (const section of sectionsOfKind(room, "steam humidifier")) {
-    choose(room, section, { dispersion: "typical insulated tube panel 3 in" }, "short absorption, little heat into the air");
+    choose(
+      room,
+      section,
+      { dispersion: "typical insulated tube panel 3 in" },
+      "short absorption, little heat into the air",
+    );
   }
 }
 
@@ -58,7 +68,12 @@ function chooseCoils(room: Workroom): void {
   const isHarsh = harsh.includes(room.duty.site.corrosionClass);
   for (const section of sectionsOfKind(room, "chilled-water coil")) {
     if (isHarsh) {
-      choose(room, section, { "fin material": "epoxy-coated aluminium" }, `corrosion class ${room.duty.site.corrosionClass}`);
+      choose(
+        room,
+        section,
+        { "fin material": "epoxy-coated aluminium" },
+        `corrosion class ${room.duty.site.corrosionClass}`,
+      );
     }
   }
 }

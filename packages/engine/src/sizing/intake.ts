@@ -1,8 +1,8 @@
 import { type Louver, louverFreeArea } from "#component/louver";
-import { actualAirflow } from "#section/station";
 import { printQuantity } from "#quantity/print";
+import { actualAirflow } from "#section/station";
 import type { Draft, DraftValue } from "./draft.ts";
-import { against, choose, inchesUp, sectionsOfKind, type Solved, type Workroom } from "./workroom.ts";
+import { against, choose, inchesUp, type Solved, sectionsOfKind, type Workroom } from "./workroom.ts";
 
 const inch = 0.0254;
 /** The damper lines that intakes take: blades that close tight against a fan's suction. */
@@ -28,13 +28,21 @@ function metresOf(typed: DraftValue): number {
 }
 
 /** Chooses louver, dampers and filters for a cross-section. */
-export function chooseIntake(room: Workroom, frame: { readonly width: number; readonly height: number }, airflow: number): void {
+export function chooseIntake(
+  room: Workroom,
+  frame: { readonly width: number; readonly height: number },
+  airflow: number,
+): void {
   chooseLouver(room, frame, airflow);
   chooseShutOffDamper(room, frame, airflow);
   chooseMixingBox(room, frame, airflow);
 }
 
-function chooseLouver(room: Workroom, frame: { readonly width: number; readonly height: number }, airflow: number): void {
+function chooseLouver(
+  room: Workroom,
+  frame: { readonly width: number; readonly height: number },
+  airflow: number,
+): void {
   for (const section of sectionsOfKind(room, "louver")) {
     const share = (louver: Louver) =>
       airflow / louverFreeArea(louver, frame.width, frame.height) / louver.onsetVelocity;
@@ -53,7 +61,11 @@ function chooseLouver(room: Workroom, frame: { readonly width: number; readonly 
   }
 }
 
-function chooseShutOffDamper(room: Workroom, frame: { readonly width: number; readonly height: number }, airflow: number): void {
+function chooseShutOffDamper(
+  room: Workroom,
+  frame: { readonly width: number; readonly height: number },
+  airflow: number,
+): void {
   for (const section of sectionsOfKind(room, "shut-off damper")) {
     const width = frame.width - 6 * inch;
     const height = Math.min(frame.height - 6 * inch, Math.max(12 * inch, airflow / room.limits.damperVelocity / width));
@@ -63,7 +75,11 @@ function chooseShutOffDamper(room: Workroom, frame: { readonly width: number; re
 }
 
 /** Outside and return damper at the velocity that gives them authority; angles follow when the unit is solved. */
-function chooseMixingBox(room: Workroom, frame: { readonly width: number; readonly height: number }, airflow: number): void {
+function chooseMixingBox(
+  room: Workroom,
+  frame: { readonly width: number; readonly height: number },
+  airflow: number,
+): void {
   for (const section of sectionsOfKind(room, "mixing box")) {
     const share = room.duty.outsideAirShare;
     const outside = (airflow * share) / room.limits.damperVelocity;
@@ -94,14 +110,22 @@ function chooseMixingBox(room: Workroom, frame: { readonly width: number; readon
       },
       face,
     );
-    choose(room, section, { control: "hand set", length: inchesUp(length, 2) }, "room for the return damper and to enter between dampers and filters");
+    choose(
+      room,
+      section,
+      { control: "hand set", length: inchesUp(length, 2) },
+      "room for the return damper and to enter between dampers and filters",
+    );
   }
 }
 
 /** Sizes the hood's opening for the largest flow that the solved conditions draw in. */
 export function settleHood(room: Workroom, { ratings }: Solved): boolean {
   const frame = frameOf(room.draft);
-  const flow = Math.max(0, ...ratings.filter((each) => each.operation.fansRunning).map(({ outdoors }) => actualAirflow(outdoors)));
+  const flow = Math.max(
+    0,
+    ...ratings.filter((each) => each.operation.fansRunning).map(({ outdoors }) => actualAirflow(outdoors)),
+  );
   let changed = false;
   for (const section of sectionsOfKind(room, "intake hood")) {
     const projection = Math.max(18 * inch, flow / room.limits.hoodVelocity / frame.width);

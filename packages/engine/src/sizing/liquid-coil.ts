@@ -1,14 +1,15 @@
+import type { FinnedSurface } from "#component/finned-surface/family";
 import type { CoilAlternative } from "#design/coil-alternative";
 import { coilAlternatives } from "#design/coil-alternatives";
-import { coilBlocks, type LiquidCoilValues } from "#design/coil-choice";
-import type { FinnedSurface } from "#component/finned-surface/family";
+import { type CoilBlocks, coilBlocks, type LiquidCoilValues } from "#design/coil-choice";
 import { printQuantity } from "#quantity/print";
 import type { ChilledWaterCoilRating } from "#section/chilled-water-coil/rate";
+import type { Frame } from "#section/contract";
 import { enthalpyFlow } from "#section/station";
 import type { UnitRating } from "#unit/rating";
 import type { DraftSection, DraftValue } from "./draft.ts";
 import { indexOf, runningRatings, tryValues } from "./trial.ts";
-import { against, choose, readValues, sectionsOfKind, type Solved, type Workroom } from "./workroom.ts";
+import { against, choose, readValues, type Solved, sectionsOfKind, type Workroom } from "./workroom.ts";
 
 const inch = 0.0254;
 /** What is looked at of a heating coil in outside air: wide fins, which snow and lint do not close. */
@@ -29,6 +30,40 @@ export function settleLiquidCoils(room: Workroom, solved: Solved): boolean {
   }
   return changed;
 }
+
+/** The first of the candidates that holds every condition of its season. */
+function firstHeld(
+  room: Workroom,
+  solved: Solved,
+  section: DraftSection,
+  index: number,
+  running: readonly UnitRating[],
+  candidates: readonly CoilAlternative[],
+): CoilAlternative | undefined {
+  let failed = 0;
+  let tried = 0;
+  for (const candidate of candidates) {
+    // What just failed fails again with hardly more capacity.
+    if (candidate.capacity < failed * 1.01 || tried > mostTried) continue;
+    tried++;
+    const values = { ...section.values, ...typedValues(room, candidate) };
+    const trials = tryValues<ChilledWaterCoilRating>(room, solved, index, values, running);
+    if (trials !== undefined && isHeld(trials)) return candidate;
+    failed = candidate.capacity;
+  }
+  return undefined;
+}
+
+/** How closely is looked: the common steps first; then every row and fin, and a few tubes less where circuits divide better. */
+interface Search {
+  readonly step: number;
+  readonly tubesLeftOut: readonly number[];
+}
+
+const searches: readonly Search[] = [
+  { step: 2, tubesLeftOut: [0] },
+  { step: 1, tubesLeftOut: [0, 1, 2, 3] },
+];
 
 /** What goes with a kind of coil on liquid. */
 interface Use {
@@ -65,25 +100,18 @@ function settleCoil(room: Workroom, solved: Solved, section: DraftSection): bool
   const worst = heaviest(running, index, use);
   const key = `${section.name}: capacity`;
   if (worst === undefined) return false;
-  // A coil that does already stays: its neighbours change by a hair from round to round.
+  // A coil that was chosen and does stays: its neighbours change by a hair from round to round.
   const present = tryValues<ChilledWaterCoilRating>(room, solved, index, section.values, running);
-  const candidates = alternatives(room, solved, section, index, worst, use);
-  if (present !== undefined && isHeld(present) && candidates.some((each) => isSame(each, section.values))) {
+  if ("surface" in section.values && present !== undefined && isHeld(present)) {
     room.obstacles.delete(key);
     return false;
   }
-  let failed = 0;
-  let tried = 0;
-  for (const candidate of candidates) {
-    // What just failed fails again with hardly more capacity.
-    if (candidate.capacity < failed * 1.01 || tried > mostTried) continue;
-    tried++;
-    failed = candidate.capacity;
-    const values = typedValues(candidate);
-    const trials = tryValues<ChilledWaterCoilRating>(room, solved, index, { ...section.values, ...values }, running);
-    if (trials === undefined || !isHeld(trials)) continue;
+  for (const search of searches) {
+    const candidates = alternatives(room, solved, section, index, worst, use, search);
+    const found = firstHeld(room, solved, section, index, running, candidates);
+    if (found === undefined) continue;
     room.obstacles.delete(key);
-    return choose(room, section, values, reasons(room, candidate, worst, use));
+    return choose(room, section, typedValues(room, found), reasons(room, found, worst, use));
   }
   room.obstacles.set(
     key,
@@ -96,7 +124,9 @@ function settleCoil(room: Workroom, solved: Solved, section: DraftSection): bool
 function heaviest(ratings: readonly UnitRating[], index: number, use: Use): UnitRating | undefined {
   const flow = (rating: UnitRating) => {
     const { entering } = rating.sections[index]!;
-    return use.season === "cooling" ? enthalpyFlow(entering) : entering.dryAirFlow * (use.wanted(rating)! - entering.dryBulb);
+    return use.season === "cooling"
+      ? enthalpyFlow(entering)
+      : entering.dryAirFlow * (use.wanted(rating)! - entering.dryBulb);
   };
   return ratings.reduce<UnitRating | undefined>(
     (found, each) => (found === undefined || flow(each) > flow(found) ? each : found),
@@ -111,6 +141,7 @@ function alternatives(
   index: number,
   worst: UnitRating,
   use: Use,
+  search: Search,
 ): readonly CoilAlternative[] {
   const { behaviour } = unit.sections[index]!;
   const { limits } = room;
@@ -118,7 +149,13 @@ function alternatives(
   const values = readValues(room, behaviour, section.values) as unknown as LiquidCoilValues;
   const names = known.surface === undefined ? usualSurfaces : [String(known.surface)];
   const surfaces = names.map((name) => room.catalogue.component("finned surface", name) as FinnedSurface);
-  const blocks = coilBlocks({ ...values, kind: use.kind } as LiquidCoilValues, unit.frame, surfaces);
+  const blocks = blocksOf(
+    { ...values, kind: use.kind } as LiquidCoilValues,
+    unit.frame,
+    surfaces,
+    known,
+    search.tubesLeftOut,
+  );
   const { chilledWater, heatingWater } = worst.condition.utilities;
   const supply = use.season === "cooling" ? chilledWater : heatingWater;
   const { candidates } = coilAlternatives(
@@ -127,11 +164,11 @@ function alternatives(
       air: worst.sections[index]!.entering,
       supply: supply!,
       wanted: use.wanted(worst),
-      rows: known.rows === undefined ? use.rows : [Number(known.rows)],
-      fins: use.fins.map((each) => each / inch),
+      rows: known.rows === undefined ? stepped(use.rows, search.step) : [Number(known.rows)],
+      fins: stepped(use.fins, search.step).map((each) => each / inch),
       turbulators: [false],
       limits: {
-        faceVelocity: Number.POSITIVE_INFINITY,
+        faceVelocity: use.season === "cooling" ? limits.coolingVelocity : limits.heatingVelocity,
         airPressureDrop: limits.coolingAirPressure,
         liquidPressureDrop: limits.coolingWaterPressure,
         leastTubeVelocity: tubeVelocity.least,
@@ -144,20 +181,41 @@ function alternatives(
   return candidates;
 }
 
+/** The coil's block for every surface, as high as the cabinet takes it and a few tubes lower. */
+function blocksOf(
+  values: LiquidCoilValues,
+  frame: Frame,
+  surfaces: readonly FinnedSurface[],
+  known: Readonly<Record<string, DraftValue>>,
+  tubesLeftOut: readonly number[],
+): CoilBlocks {
+  const open = { ...values, circuits: undefined };
+  const full = coilBlocks({ ...open, finnedHeight: undefined }, frame, surfaces);
+  if (known["finned height"] !== undefined) return coilBlocks(open, frame, surfaces);
+  const blocks = full.blocks.flatMap(({ coil }) =>
+    tubesLeftOut.flatMap((fewer) => {
+      const finnedHeight = (coil.tubesPerRow - fewer) * coil.surface.transversePitch;
+      return coilBlocks({ ...open, finnedHeight }, frame, [coil.surface]).blocks;
+    }),
+  );
+  return { ...full, blocks };
+}
+
 function fixedOf(room: Workroom, section: DraftSection): Readonly<Record<string, DraftValue>> {
   return room.fixed.sections?.[room.draft.sections.indexOf(section)]?.values ?? {};
 }
 
-function isHeld(trials: readonly { readonly rating: ChilledWaterCoilRating; readonly shortfalls: readonly unknown[] }[]) {
+function isHeld(
+  trials: readonly { readonly rating: ChilledWaterCoilRating; readonly shortfalls: readonly unknown[] }[],
+) {
   return trials.every((trial) => trial.shortfalls.length === 0 && !(trial.rating.carryOverShare > 1));
 }
 
-function typedValues({ surface, rows, fins, circuits }: CoilAlternative): Record<string, DraftValue> {
-  return { surface, rows, fins: `${Math.round(fins * inch)} per in`, circuits };
-}
-
-function isSame(candidate: CoilAlternative, values: Readonly<Record<string, DraftValue>>): boolean {
-  return Object.entries(typedValues(candidate)).every(([name, value]) => String(values[name]) === String(value));
+function typedValues(room: Workroom, candidate: CoilAlternative): Record<string, DraftValue> {
+  const { surface, rows, fins, circuits, tubesPerRow } = candidate;
+  const { transversePitch } = room.catalogue.component("finned surface", surface) as FinnedSurface;
+  const height = Number(((tubesPerRow * transversePitch) / inch).toFixed(3));
+  return { surface, rows, fins: `${Math.round(fins * inch)} per in`, circuits, "finned height": `${height} in` };
 }
 
 function reasons(room: Workroom, candidate: CoilAlternative, worst: UnitRating, use: Use): string {
@@ -168,6 +226,11 @@ function reasons(room: Workroom, candidate: CoilAlternative, worst: UnitRating, 
     against("water pressure drop", candidate.liquidPressureDrop, limits.coolingWaterPressure, "liquidPressureDrop"),
     `water at ${printQuantity(candidate.tubeVelocity, "liquidVelocity", "ip")} in the tubes`,
   ].join("; ");
+}
+
+/** Those that a step divides. */
+function stepped(values: readonly number[], step: number): readonly number[] {
+  return values.filter((each) => each % step === 0);
 }
 
 function range(from: number, to: number): readonly number[] {

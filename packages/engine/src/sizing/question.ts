@@ -14,7 +14,10 @@ export interface Question {
 const stakes: readonly (readonly [path: string, why: string])[] = [
   ["duty.externalStatic.includes", "what the external static covers decides fan, motor and sound"],
   ["duty.externalStatic.reserve", "a named reserve is better than one in every figure"],
-  ["duty.utilities.steam.condensateReturnPressure", "lift and back-pressure hold condensate in the coil, where it freezes"],
+  [
+    "duty.utilities.steam.condensateReturnPressure",
+    "lift and back-pressure hold condensate in the coil, where it freezes",
+  ],
   ["duty.utilities.steam.valveFails", "decides whether a stopped unit freezes or overheats"],
   ["duty.utilities.chilledWater.glycol", "glycol costs a tenth and more of the coil"],
   ["duty.utilities.heatingWater.glycol", "plain water freezes in an outside-air coil"],

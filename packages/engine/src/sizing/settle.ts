@@ -4,7 +4,7 @@ import { printQuantity } from "#quantity/print";
 import type { ChilledWaterCoilRating } from "#section/chilled-water-coil/rate";
 import type { DraftValue } from "./draft.ts";
 import { indexOf, runningRatings } from "./trial.ts";
-import { choose, chooseCasing, inchesUp, sectionsOfKind, type Solved, type Workroom } from "./workroom.ts";
+import { choose, chooseCasing, inchesUp, type Solved, sectionsOfKind, type Workroom } from "./workroom.ts";
 
 const inch = 0.0254;
 
@@ -15,7 +15,8 @@ export function settleBlades(room: Workroom, solved: Solved): boolean {
   const design = running.find((rating) => rating.condition.filterLoading === 0.5);
   const outside = section?.values["outside air"];
   const back = section?.values["return air"];
-  if (section === undefined || design === undefined || typeof outside !== "object" || typeof back !== "object") return false;
+  if (section === undefined || design === undefined || typeof outside !== "object" || typeof back !== "object")
+    return false;
   const wanted = room.duty.outsideAirShare;
   const least = Math.min(...running.map((rating) => rating.outsideAirShare));
   const most = Math.max(...running.map((rating) => rating.outsideAirShare));
@@ -28,7 +29,11 @@ export function settleBlades(room: Workroom, solved: Solved): boolean {
   if (proposal === undefined) return false;
   const key = `${section.name}: share`;
   if (proposal.held) room.obstacles.delete(key);
-  else room.obstacles.set(key, `the dampers do not hold ${printQuantity(wanted, "share", "ip")} of outside air: ${proposal.reason}`);
+  else
+    room.obstacles.set(
+      key,
+      `the dampers do not hold ${printQuantity(wanted, "share", "ip")} of outside air: ${proposal.reason}`,
+    );
   const angle = (group: object, degrees: number): DraftValue => ({ ...group, "blade angle": `${degrees} deg` });
   return choose(
     room,
@@ -62,7 +67,11 @@ export function settleEliminator(room: Workroom, solved: Solved): boolean {
 
 /** A rail high enough for the deepest trap. */
 export function settleRail(room: Workroom, { unit, ratings }: Solved): boolean {
-  const { traps } = weighUnit(unit, room.duty, ratings.map((rating) => rating.condition));
+  const { traps } = weighUnit(
+    unit,
+    room.duty,
+    ratings.map((rating) => rating.condition),
+  );
   const deepest = traps.reduce<(typeof traps)[number] | undefined>(
     (found, each) => (found === undefined || each.railNeeded > found.railNeeded ? each : found),
     undefined,

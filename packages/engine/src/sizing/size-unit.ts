@@ -12,12 +12,12 @@ import { type Draft, draftText, type FixedUnit } from "./draft.ts";
 import { readDutyFile } from "./duty-file.ts";
 import { chooseFanFirst, redundancyReached, settleFan } from "./fans.ts";
 import { chooseDischarge, chooseFirst } from "./first-choice.ts";
-import { settleLiquidCoils } from "./liquid-coil.ts";
-import { chooseHeatingFirst, settleSteamCoils } from "./steam-coil.ts";
 import { chooseIntake, settleHood } from "./intake.ts";
+import { settleLiquidCoils } from "./liquid-coil.ts";
 import { openQuestions, type Question } from "./question.ts";
 import { settleBlades, settleEliminator, settleRail } from "./settle.ts";
 import type { SizeLimits } from "./size-limits.ts";
+import { chooseHeatingFirst, settleSteamCoils } from "./steam-coil.ts";
 import { sectionTrain } from "./train.ts";
 import type { Choice, Solved, Workroom } from "./workroom.ts";
 
@@ -55,7 +55,8 @@ export function sizeUnit(text: string, catalogue: Catalogue, limits: SizeLimits)
   const contradictions = contradictionsOf(duty);
   if (contradictions.length > 0) return { outcome: "contradiction", contradictions };
   const cabinets = cabinetChoices(workroom(duty, catalogue, limits, fixed));
-  if (cabinets.length === 0) return { outcome: "contradiction", contradictions: [noCabinet(duty, catalogue, limits, fixed)] };
+  if (cabinets.length === 0)
+    return { outcome: "contradiction", contradictions: [noCabinet(duty, catalogue, limits, fixed)] };
   let nearest: Attempt | undefined;
   for (const cabinet of spaced(cabinets)) {
     const attempt = sizeFor(text, workroom(duty, catalogue, limits, fixed), cabinet);
@@ -111,11 +112,21 @@ function sizeFor(dutyText: string, room: Workroom, cabinet: CabinetChoice): Atte
     const reading = readJob(text, room.catalogue);
     job = reading.job;
     if (job === undefined) {
-      return { text, job, choices: [], obstacles: reading.problems.map((each) => `${each.path}: ${each.problem}; ${each.allowed}`) };
+      return {
+        text,
+        job,
+        choices: [],
+        obstacles: reading.problems.map((each) => `${each.path}: ${each.problem}; ${each.allowed}`),
+      };
     }
     const solved = solve(job);
     if (!settleAll(room, solved)) {
-      return { text, job, choices: [...room.choices.values()], obstacles: [...room.obstacles.values(), ...missed(room, job, solved)] };
+      return {
+        text,
+        job,
+        choices: [...room.choices.values()],
+        obstacles: [...room.obstacles.values(), ...missed(room, job, solved)],
+      };
     }
     text = draftText(dutyText, room.draft, room.fixed);
   }
@@ -123,13 +134,23 @@ function sizeFor(dutyText: string, room: Workroom, cabinet: CabinetChoice): Atte
 }
 
 function solve(job: Job): Solved {
-  const ratings = job.conditions.map((condition) => rateUnit(job.unit, condition, createUnitRating(job.unit, condition)));
+  const ratings = job.conditions.map((condition) =>
+    rateUnit(job.unit, condition, createUnitRating(job.unit, condition)),
+  );
   return { unit: job.unit, ratings };
 }
 
 /** Every step once, in airflow order; gives whether any changed the draft. */
 function settleAll(room: Workroom, solved: Solved): boolean {
-  const steps = [settleHood, settleBlades, settleSteamCoils, settleLiquidCoils, settleEliminator, settleFan, settleRail];
+  const steps = [
+    settleHood,
+    settleBlades,
+    settleSteamCoils,
+    settleLiquidCoils,
+    settleEliminator,
+    settleFan,
+    settleRail,
+  ];
   return steps.map((step) => step(room, solved)).some((changed) => changed);
 }
 
@@ -142,7 +163,8 @@ function missed(room: Workroom, job: Job, solved: Solved): readonly string[] {
   });
   const reached = redundancyReached(room, solved);
   const wanted = room.duty.redundancy.airflowWithOneFanOut;
-  if (wanted > 0 && reached < wanted - 1e-3) found.push(`with one fan out the array moves ${Math.round(reached * 100)} % of the design airflow`);
+  if (wanted > 0 && reached < wanted - 1e-3)
+    found.push(`with one fan out the array moves ${Math.round(reached * 100)} % of the design airflow`);
   const length = job.unit.length + Math.max(0, ...job.unit.sections.map((section) => section.layout.outside));
   const most = room.duty.limits.length;
   if (most !== undefined && length > most + 1e-6) {
@@ -155,7 +177,11 @@ function noCabinet(duty: Duty, catalogue: Catalogue, limits: SizeLimits, fixed: 
   const free = { ...duty, limits: { ...duty.limits, width: undefined, height: undefined } };
   const [best] = cabinetChoices(workroom(free, catalogue, limits, { ...fixed, casing: {} }));
   if (best === undefined) {
-    return { words: "no cross-section that is built takes this airflow within the velocity limits; split it over several units", nearest: [] };
+    return {
+      words:
+        "no cross-section that is built takes this airflow within the velocity limits; split it over several units",
+      nearest: [],
+    };
   }
   const { width, height } = best.frame;
   return {

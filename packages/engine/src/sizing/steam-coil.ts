@@ -3,7 +3,7 @@ import type { SectionRating } from "#section/contract";
 import type { DraftSection, DraftValue } from "./draft.ts";
 import { frameOf } from "./intake.ts";
 import { indexOf, runningRatings, tryValues } from "./trial.ts";
-import { against, choose, sectionsOfKind, type Solved, type Workroom } from "./workroom.ts";
+import { against, choose, type Solved, sectionsOfKind, type Workroom } from "./workroom.ts";
 
 const steamKinds = ["steam coil with face and bypass", "steam coil"] as const;
 
@@ -15,7 +15,12 @@ export function chooseHeatingFirst(room: Workroom): void {
   const { height } = frameOf(room.draft);
   for (const section of sectionsOfKind(room, "steam coil with face and bypass")) {
     const lanes = Math.max(1, Math.min(8, Math.round(height / 0.8)));
-    choose(room, section, { lanes }, `lanes of about ${printQuantity(height / lanes, "length", "ip")} with their channels`);
+    choose(
+      room,
+      section,
+      { lanes },
+      `lanes of about ${printQuantity(height / lanes, "length", "ip")} with their channels`,
+    );
     choose(room, section, { rows: 1, fins: "8 per in" }, "to begin with");
   }
   for (const section of sectionsOfKind(room, "steam coil")) {

@@ -13,7 +13,8 @@ export function indexOf(unit: Unit, name: string): number {
 /** Ratings at which the fan runs and a balance was found. */
 export function runningRatings({ ratings }: Solved, season?: "cooling" | "heating"): readonly UnitRating[] {
   return ratings.filter(
-    (rating) => rating.solved && rating.operation.fansRunning && (season === undefined || rating.condition.season === season),
+    (rating) =>
+      rating.solved && rating.operation.fansRunning && (season === undefined || rating.condition.season === season),
   );
 }
 
@@ -48,4 +49,3 @@ function tryDesign<Rating extends SectionRating>(
   kind.rate(design, entering, condition, rating);
   return { rating, shortfalls: kind.shortfalls?.(design, rating, condition) ?? [] };
 }
-

@@ -64,7 +64,9 @@ export function choose(
   const free = Object.entries(values).filter(([name]) => !(name in known));
   const changed = setValues(section.values, free);
   if (free.length > 0) {
-    const chosen = free.flatMap(([name, value]) => (value === undefined ? [] : [`${name} ${spoken(value)}`])).join(", ");
+    const chosen = free
+      .flatMap(([name, value]) => (value === undefined ? [] : [`${name} ${spoken(value)}`]))
+      .join(", ");
     if (chosen !== "") room.choices.set(`${section.name}: ${free[0]![0]}`, { of: section.name, chosen, because });
   }
   return changed;
@@ -151,4 +153,3 @@ export function preparedSection<Design>(
     throw error;
   }
 }
-

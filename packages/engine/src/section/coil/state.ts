@@ -4,7 +4,8 @@ import type { CoilInlet, CoilPerformance } from "#component/coil/performance";
 import { peakToMeanAfterResistance } from "#component/fitting-loss";
 import type { Liquid } from "#fluid/liquid";
 import { airStream, settle } from "#fluid/mixing";
-import { condensedWaterEnthalpy } from "#fluid/moist-air";
+import { condensedWaterEnthalpy, dryBulbFromEnthalpy, enthalpyFromHumidityRatio } from "#fluid/moist-air";
+import { saturationHumidityRatio } from "#fluid/saturation";
 import type { Air } from "../air.ts";
 import type { SectionRating } from "../contract.ts";
 import { settleDryBulb } from "../settle-state.ts";
@@ -79,6 +80,20 @@ export function closeEnergy(out: SectionRating): void {
     leaving.freeLiquid = state.freeWater * flow;
   }
   out.waterToAir -= settleDryBulb(leaving, enthalpy);
+}
+
+/**
+ * °C that the fins have to give the air so that it is `wanted` at the end of the section: drops, fog or snow that it
+ * carries take heat of the air when they are taken up as vapour.
+ */
+export function wantedBehindFins(entering: Air, wanted: number): number {
+  const { dryAirFlow, dryBulb, humidityRatio, freeLiquid } = entering;
+  if (freeLiquid === 0 || wanted <= dryBulb) return wanted;
+  const carried = freeLiquid / dryAirFlow;
+  const vapour = Math.min(humidityRatio + carried, saturationHumidityRatio(wanted, absolutePressure(entering)));
+  const liquid = humidityRatio + carried - vapour;
+  const enthalpy = enthalpyFromHumidityRatio(wanted, vapour) + liquid * condensedWaterEnthalpy(wanted);
+  return dryBulbFromEnthalpy(enthalpy - carried * condensedWaterEnthalpy(dryBulb), humidityRatio);
 }
 
 /** Losses dry and wet, what of the wet one applies, and the leaving pressures. */

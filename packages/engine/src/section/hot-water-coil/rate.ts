@@ -3,7 +3,7 @@ import { findRoot } from "#numerics/find-root";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
 import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil/liquid.ts";
-import { setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
+import { setCoilPressure, setInletAir, setLeavingAir, wantedBehindFins } from "../coil/state.ts";
 import {
   type CoilRoom,
   coilRoomOf,
@@ -103,8 +103,9 @@ function runWater(
   solveAtFlow(block, flow, room);
   out.fullCapacity = Math.abs(room.performance.heat) * block.stacked;
   if (standsOpen) return flow;
-  if (design.control === "pumped loop") blendTo(design, flow, wanted!, room);
-  else throttledShare(block, flow, wanted!, room);
+  const behindFins = wantedBehindFins(out.entering, wanted!);
+  if (design.control === "pumped loop") blendTo(design, flow, behindFins, room);
+  else throttledShare(block, flow, behindFins, room);
   return flow;
 }
 

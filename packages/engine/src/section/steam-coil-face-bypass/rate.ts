@@ -3,7 +3,7 @@ import { steamSaturationTemperature } from "#fluid/steam";
 import { findRoot } from "#numerics/find-root";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
-import { closeEnergy, endCoilRating, setCoilLosses, setFaceVelocity } from "../coil/state.ts";
+import { closeEnergy, endCoilRating, setCoilLosses, setFaceVelocity, wantedBehindFins } from "../coil/state.ts";
 import {
   createSteamRoom,
   noSteamCoilFigures,
@@ -101,11 +101,10 @@ function solveShare(design: FaceBypassDesign, share: number, room: SteamRoom, ou
 /** Share of the air over the lanes at which the mixture has the dry bulb wanted, within what the dampers can do. */
 function shareFor(design: FaceBypassDesign, most: number, room: SteamRoom, out: FaceBypassRating): number {
   const least = design.damperLeakage;
+  const wanted = wantedBehindFins(out.entering, out.wantedLeaving);
   const rise = (share: number): number => {
     solveShare(design, share, room, out);
-    return (
-      share * (room.performance.leavingDryBulb - out.entering.dryBulb) - (out.wantedLeaving - out.entering.dryBulb)
-    );
+    return share * (room.performance.leavingDryBulb - out.entering.dryBulb) - (wanted - out.entering.dryBulb);
   };
   if (rise(most) <= 0) return most;
   if (least === 0 || rise(least) >= 0) return least;

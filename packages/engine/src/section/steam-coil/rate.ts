@@ -2,7 +2,7 @@ import type { SteamSupply } from "#duty/condition";
 import { steamSaturationTemperature } from "#fluid/steam";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
-import { closeEnergy, setCoilPressure } from "../coil/state.ts";
+import { closeEnergy, setCoilPressure, wantedBehindFins } from "../coil/state.ts";
 import {
   createSteamRoom,
   noSteamCoilFigures,
@@ -47,14 +47,15 @@ export function rateSteamCoil(design: SteamCoilDesign, air: Air, at: SectionCond
   solveAtSteam(design.block, flow, out.supplySteamTemperature, room, out);
   setSteamAirFigures(design.block, performance, out);
   out.fullCapacity = performance.heat * design.block.stacked;
-  const opens = valve === "open" || performance.leavingDryBulb <= out.wantedLeaving;
+  const behindFins = wantedBehindFins(air, out.wantedLeaving);
+  const opens = valve === "open" || performance.leavingDryBulb <= behindFins;
   if (valve === "shut" || supply === undefined) {
     out.leavingDryBulb = air.dryBulb;
     shutOff(out);
     closeEnergy(out);
   } else {
     if (opens) runOpen(design, room, out);
-    else throttle(design, flow, room, out);
+    else throttle(design, flow, behindFins, room, out);
     closeEnergy(out);
     out.leavingDryBulb = out.leaving.dryBulb;
     out.loadShare = out.fullCapacity > 0 ? out.capacity / out.fullCapacity : 0;
@@ -87,10 +88,16 @@ function runOpen(design: SteamCoilDesign, { performance }: SteamRoom, out: Steam
 }
 
 /** Steam throttled to the load: to vacuum, or, with a vacuum breaker, to part of the surface at about the atmosphere's. */
-function throttle(design: SteamCoilDesign, flow: number, room: SteamRoom, out: SteamCoilRating): void {
+function throttle(
+  design: SteamCoilDesign,
+  flow: number,
+  behindFins: number,
+  room: SteamRoom,
+  out: SteamCoilRating,
+): void {
   const { block } = design;
   const { performance } = room;
-  out.neededSteamTemperature = steamTemperatureFor(block, flow, out.wantedLeaving, room, out);
+  out.neededSteamTemperature = steamTemperatureFor(block, flow, behindFins, room, out);
   const load = performance.heat * block.stacked;
   const lowest = steamSaturationTemperature(out.entering.barometricPressure - vacuumBreakerOpens);
   if (!(design.vacuumBreaker && out.neededSteamTemperature < lowest)) {
