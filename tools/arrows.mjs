@@ -104,6 +104,11 @@ const engineFolders = [
     why: "the job holds all of the above and stands on top",
   },
   {
+    name: "sizing",
+    holds: "from a duty to a complete job: what is chosen, why, and what contradicts itself",
+    why: "sizing writes job texts and solves what is read from them; nothing that a job is made of knows how it was sized",
+  },
+  {
     name: "record",
     holds: "readings taken on the built machine",
     why: "readings are set against the job's model and never feed back into it; they stand beside the job",

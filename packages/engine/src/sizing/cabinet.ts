@@ -21,6 +21,9 @@ const highest = 168 * inch;
 const beyondHeight = 0.45;
 const beyondWidth = 0.11;
 
+/** What the fastest spot of a coil face is taken to have over the mean, until the unit is solved. */
+const peakOverMean = 1.12;
+
 /** A cross-section that would do, with what it comes to. */
 export interface CabinetChoice {
   readonly frame: Frame;
@@ -91,7 +94,7 @@ function judgeOf(room: Workroom): (frame: Frame) => CabinetChoice | undefined {
   const hasLouver = sectionsOfKind(room, "louver").length > 0;
   const coil = chilledWaterCoil as unknown as SectionKind;
   const bank = filterBank as unknown as SectionKind;
-  const coilValues = cooling && readValues(room, coil, { ...cooling.values, circuits: undefined as never });
+  const coilValues = cooling && readValues(room, coil, { fins: "10 per in", ...cooling.values });
   const bankValues = filters.map((each) => readValues(room, bank, each.values));
   const louvers = louverRecords(room);
   const { shippingWidth, shippingHeight } = room.duty.limits;
@@ -139,7 +142,7 @@ function stackFor(
     const design = preparedSection<ChilledWaterCoilDesign>(kind, { ...values, stacked }, frame);
     if (design === undefined) return undefined;
     const velocity = airflow / design.block.faceArea;
-    if (velocity > room.limits.coolingVelocity) return undefined;
+    if (velocity > room.limits.coolingVelocity || peakOverMean * velocity > design.carryOverVelocity) return undefined;
     if (design.block.coil.bank.finnedHeight <= room.limits.panPitch) return { stacked, velocity };
   }
   return undefined;

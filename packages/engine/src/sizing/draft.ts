@@ -1,4 +1,4 @@
-import { parseDocument, stringify } from "yaml";
+import { type Document, parseDocument, stringify } from "yaml";
 
 /** A value as a person types it: `102 in`, `8`, `true`, or a group of such. */
 export type DraftValue = string | number | boolean | { readonly [name: string]: DraftValue };
@@ -42,20 +42,40 @@ export function draftText(dutyText: string, draft: Draft, fixed: FixedUnit): str
   const isFree = Object.keys(fixed.casing).length === 0 && fixed.sections === undefined;
   if (isFree) return `${dutyText.trimEnd()}\n\n${unitText(draft)}`;
   const document = parseDocument(dutyText, { schema: "failsafe" });
-  for (const [name, value] of Object.entries(draft.casing)) {
-    if (!(name in fixed.casing)) document.setIn(["unit", "casing", name], value);
-  }
+  addMissing(document, ["unit", "casing"], draft.casing, fixed.casing);
   if (fixed.sections === undefined) {
-    document.setIn(["unit", "sections"], document.createNode(draft.sections.map(writtenSection)));
+    document.setIn(
+      ["unit", "sections"],
+      document.createNode(draft.sections.map((section) => asText(writtenSection(section)))),
+    );
   } else {
     draft.sections.forEach(({ values }, index) => {
       const known = fixed.sections![index]!.values;
-      for (const [name, value] of Object.entries(values)) {
-        if (!(name in known)) document.setIn(["unit", "sections", index, name], value);
-      }
+      addMissing(document, ["unit", "sections", index], values, known);
     });
   }
   return document.toString({ lineWidth: 0 });
+}
+
+/** Puts into the document what it does not say yet, group by group. */
+function addMissing(
+  document: Document,
+  path: readonly (string | number)[],
+  values: Readonly<Record<string, DraftValue>>,
+  known: Readonly<Record<string, DraftValue>>,
+): void {
+  for (const [name, value] of Object.entries(values)) {
+    const present = known[name];
+    if (present === undefined) document.setIn([...path, name], document.createNode(asText(value)));
+    else if (typeof present === "object" && typeof value === "object")
+      addMissing(document, [...path, name], value, present);
+  }
+}
+
+/** Every scalar as the text that stands in the file. */
+function asText(value: DraftValue): unknown {
+  if (typeof value !== "object") return String(value);
+  return Object.fromEntries(Object.entries(value).map(([name, each]) => [name, asText(each)]));
 }
 
 function unitText({ casing, sections }: Draft): string {

@@ -19,6 +19,8 @@ const heatingFins = [6, 12] as const;
 const usualSurfaces = ["typical plain 5/8 in", "typical wavy 5/8 in"];
 /** m/s in the tubes: below it the film inside lames, above it tubes wear; common practice. */
 const tubeVelocity = { least: 0.45, most: 2.1 };
+/** Of the velocity that throws water, so that a hair more air does not. */
+const mostCarryOver = 0.98;
 /** Cheapest candidates that are held against the other days. */
 const mostTried = 30;
 
@@ -39,6 +41,7 @@ function firstHeld(
   index: number,
   running: readonly UnitRating[],
   candidates: readonly CoilAlternative[],
+  carryOver: number,
 ): CoilAlternative | undefined {
   let failed = 0;
   let tried = 0;
@@ -48,7 +51,7 @@ function firstHeld(
     tried++;
     const values = { ...section.values, ...typedValues(room, candidate) };
     const trials = tryValues<ChilledWaterCoilRating>(room, solved, index, values, running);
-    if (trials !== undefined && isHeld(trials)) return candidate;
+    if (trials !== undefined && isHeld(trials, carryOver)) return candidate;
     failed = candidate.capacity;
   }
   return undefined;
@@ -58,11 +61,14 @@ function firstHeld(
 interface Search {
   readonly step: number;
   readonly tubesLeftOut: readonly number[];
+  readonly mostCarryOver: number;
 }
 
 const searches: readonly Search[] = [
-  { step: 2, tubesLeftOut: [0] },
-  { step: 1, tubesLeftOut: [0, 1, 2, 3] },
+  { step: 2, tubesLeftOut: [0], mostCarryOver },
+  { step: 1, tubesLeftOut: [0, 1, 2, 3], mostCarryOver },
+  // A coil that throws water on one of the days, for an eliminator to catch.
+  { step: 1, tubesLeftOut: [0], mostCarryOver: Number.POSITIVE_INFINITY },
 ];
 
 /** What goes with a kind of coil on liquid. */
@@ -102,13 +108,13 @@ function settleCoil(room: Workroom, solved: Solved, section: DraftSection): bool
   if (worst === undefined) return false;
   // A coil that was chosen and does stays: its neighbours change by a hair from round to round.
   const present = tryValues<ChilledWaterCoilRating>(room, solved, index, section.values, running);
-  if ("surface" in section.values && present !== undefined && isHeld(present)) {
+  if ("surface" in section.values && present !== undefined && isHeld(present, throwsAllowed(room))) {
     room.obstacles.delete(key);
     return false;
   }
   for (const search of searches) {
     const candidates = alternatives(room, solved, section, index, worst, use, search);
-    const found = firstHeld(room, solved, section, index, running, candidates);
+    const found = firstHeld(room, solved, section, index, running, candidates, search.mostCarryOver);
     if (found === undefined) continue;
     room.obstacles.delete(key);
     return choose(room, section, typedValues(room, found), reasons(room, found, worst, use));
@@ -205,10 +211,16 @@ function fixedOf(room: Workroom, section: DraftSection): Readonly<Record<string,
   return room.fixed.sections?.[room.draft.sections.indexOf(section)]?.values ?? {};
 }
 
+/** With an eliminator behind it a coil may throw water. */
+function throwsAllowed(room: Workroom): number {
+  return sectionsOfKind(room, "moisture eliminator").length > 0 ? Number.POSITIVE_INFINITY : mostCarryOver;
+}
+
 function isHeld(
   trials: readonly { readonly rating: ChilledWaterCoilRating; readonly shortfalls: readonly unknown[] }[],
-) {
-  return trials.every((trial) => trial.shortfalls.length === 0 && !(trial.rating.carryOverShare > 1));
+  carryOver: number,
+): boolean {
+  return trials.every((trial) => trial.shortfalls.length === 0 && !(trial.rating.carryOverShare > carryOver));
 }
 
 function typedValues(room: Workroom, candidate: CoilAlternative): Record<string, DraftValue> {

@@ -56,7 +56,7 @@ export function settleEliminator(room: Workroom, solved: Solved): boolean {
     (rating) => (rating.sections[index] as ChilledWaterCoilRating).carryOverShare,
   );
   const worst = Math.max(0, ...shares);
-  if (worst <= 1) return false;
+  if (worst <= 0.98) return false;
   const place = room.draft.sections.indexOf(coil) + 1;
   const section = { kind: "moisture eliminator", name: "moisture eliminator", values: {} };
   room.draft.sections.splice(place, 0, section);

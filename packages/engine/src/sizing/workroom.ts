@@ -72,6 +72,16 @@ export function choose(
   return changed;
 }
 
+/** A value where nothing is fixed; of a group, with the members that are. */
+function freeOf(
+  name: string,
+  value: DraftValue | undefined,
+  known: DraftValue | undefined,
+): readonly (readonly [string, DraftValue | undefined])[] {
+  if (known === undefined) return [[name, value]];
+  return typeof known === "object" && typeof value === "object" ? [[name, { ...value, ...known }]] : [];
+}
+
 /** Chooses values of the cabinet, unless the user has fixed them. */
 export function chooseCasing(room: Workroom, values: Readonly<Record<string, DraftValue>>, because: string): boolean {
   const free = Object.entries(values).filter(([name]) => !(name in room.fixed.casing));

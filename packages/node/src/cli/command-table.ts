@@ -15,6 +15,7 @@ export interface CommandLine {
 /** What may follow the program's name. */
 export type CommandName =
   | "rate"
+  | "design"
   | "fan"
   | "sound"
   | "import-fan"
@@ -60,6 +61,7 @@ export const programMeaning =
 export const schemaNames = [
   "job",
   "rate",
+  "design",
   "fan",
   "sound",
   "dampers",
@@ -123,6 +125,25 @@ export const commands: readonly CommandLine[] = [
       { line: "rate job.yaml --condition winter-1 --units si", meaning: "winter with filters at change-out, in SI" },
       { line: 'rate job.yaml --working "cooling coil"', meaning: "how the figures of the coil came about" },
       { line: "rate job.yaml --condition wet-bulb-day-1 --ledger", meaning: "what the fan's pressure is spent on" },
+    ],
+  },
+  {
+    name: "design",
+    meaning: "size a whole unit from a duty: a complete job, each choice with its number and limit",
+    details:
+      "The duty file is a job file in which the unit is left out, or given in part: what it fixes stays. Sections, cross-section, hood, louver, dampers and blade angles, filters, coils, fan, motor and drive, rail and discharge are chosen, and the whole unit is solved between until nothing changes. Tells each choice with its number and limit, and what nobody said and had to be assumed, what moves price or risk most first. A duty that contradicts itself is answered with the contradiction and the nearest duties that work. Without --output the job is printed, and what is said of it goes to the error stream.",
+    operands: [{ name: "duty", meaning: "the duty file (YAML), or - for standard input" }],
+    options: [
+      {
+        flags: "-o, --output <file>",
+        meaning: "write the job to this file; an older one stays beside it as .previous",
+      },
+      json("design"),
+      catalogue,
+    ],
+    examples: [
+      { line: "design examples/duties/harbour-aquarium.yaml -o job.yaml", meaning: "a unit for a duty" },
+      { line: "design duty.yaml --json", meaning: "job, choices and open questions for another program" },
     ],
   },
   {

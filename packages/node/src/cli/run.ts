@@ -5,6 +5,7 @@ import { checkCommand } from "./check/check-command.ts";
 import { coilCommand } from "./coil/coil-command.ts";
 import { programName } from "./command-table.ts";
 import { dampersCommand } from "./dampers/dampers-command.ts";
+import { designCommand } from "./design/design-command.ts";
 import { drawCommand } from "./draw/draw-command.ts";
 import { exitCode, UsageProblem } from "./exit-code.ts";
 import { fanCommand } from "./fan/fan-command.ts";
@@ -24,6 +25,7 @@ import { weighCommand } from "./weigh/weigh-command.ts";
 
 const actions: Actions = {
   rate: rateCommand,
+  design: designCommand,
   fan: fanCommand,
   sound: soundCommand,
   "import-fan": importFanCommand,

@@ -5,6 +5,7 @@ import { alternativesSchema } from "../coil/alternatives-schema.ts";
 import { coilSchema } from "../coil/coil-schema.ts";
 import type { schemaNames } from "../command-table.ts";
 import { dampersSchema } from "../dampers/dampers-schema.ts";
+import { designSchema } from "../design/design-schema.ts";
 import { drawSchema } from "../draw/draw-schema.ts";
 import { fanSchema } from "../fan/fan-schema.ts";
 import { priceSchema } from "../price/price-schema.ts";
@@ -22,6 +23,7 @@ export type SchemaName = (typeof schemaNames)[number];
 export const schemas: Readonly<Record<SchemaName, () => object>> = {
   job: jobSchema,
   rate: rateSchema,
+  design: designSchema,
   fan: fanSchema,
   sound: soundSchema,
   dampers: dampersSchema,

@@ -1,0 +1,39 @@
+import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import type { Problem } from "@oncethrough/engine/form/problem";
+import { commonLimits } from "@oncethrough/engine/sizing/common-limits";
+import type { Contradiction } from "@oncethrough/engine/sizing/contradiction";
+import type { Question } from "@oncethrough/engine/sizing/question";
+import { sizeUnit } from "@oncethrough/engine/sizing/size-unit";
+import type { Choice } from "@oncethrough/engine/sizing/workroom";
+
+/** What `oncethrough design --json` prints. */
+export interface DesignOutput {
+  readonly format: "oncethrough design 1";
+  readonly outcome: "unit" | "no unit" | "contradiction" | "not read";
+  /** The complete job file; empty when no unit was found. */
+  readonly text: string;
+  readonly choices: readonly Choice[];
+  readonly questions: readonly Question[];
+  readonly obstacles: readonly string[];
+  readonly contradictions: readonly Contradiction[];
+}
+
+/** Sizes a unit for the text of a duty file; problems are those of reading it. */
+export function designOf(
+  text: string,
+  catalogue: Catalogue,
+): { readonly output: DesignOutput; readonly problems: readonly Problem[] } {
+  const sizing = sizeUnit(text, catalogue, commonLimits);
+  const nothing = { text: "", choices: [], questions: [], obstacles: [], contradictions: [] };
+  const base = { format: "oncethrough design 1" as const, ...nothing };
+  switch (sizing.outcome) {
+    case "unit": {
+      const { outcome, text: jobText, choices, questions } = sizing;
+      return { output: { ...base, outcome, text: jobText, choices, questions }, problems: [] };
+    }
+    case "not read":
+      return { output: { ...base, outcome: sizing.outcome }, problems: sizing.problems };
+    default:
+      return { output: { ...base, ...sizing }, problems: [] };
+  }
+}
