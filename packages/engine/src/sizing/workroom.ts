@@ -61,7 +61,7 @@ export function choose(
 ): boolean {
   const index = room.draft.sections.indexOf(section);
   const known = room.fixed.sections?.[index]?.values ?? {};
-  const free = Object.entries(values).filter(([name]) => !(name in known));
+  const free = Object.entries(values).flatMap(([name, value]) => freeOf(name, value, known[name]));
   const changed = setValues(section.values, free);
   if (free.length > 0) {
     const chosen = free
