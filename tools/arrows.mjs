@@ -109,6 +109,11 @@ const engineFolders = [
     why: "sizing writes job texts and solves what is read from them; nothing that a job is made of knows how it was sized",
   },
   {
+    name: "mending",
+    holds: "the cheapest single change of a job that mends a finding",
+    why: "a change is proved by reading, solving, judging and pricing the whole job anew; nothing below may know of it",
+  },
+  {
     name: "record",
     holds: "readings taken on the built machine",
     why: "readings are set against the job's model and never feed back into it; they stand beside the job",

@@ -39,11 +39,6 @@ export interface Solved {
   readonly ratings: readonly UnitRating[];
 }
 
-/** The section of that name in the draft. */
-export function sectionNamed(room: Workroom, name: string): DraftSection | undefined {
-  return room.draft.sections.find((section) => section.name === name);
-}
-
 /** Sections of a kind, in airflow order. */
 export function sectionsOfKind(room: Workroom, ...kinds: readonly string[]): readonly DraftSection[] {
   return room.draft.sections.filter((section) => kinds.includes(section.kind));

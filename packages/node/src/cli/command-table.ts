@@ -129,7 +129,7 @@ export const commands: readonly CommandLine[] = [
   },
   {
     name: "design",
-    meaning: "size a whole unit from a duty: a complete job, each choice with its number and limit",
+    meaning: "size a whole unit from a duty, and say why each choice was made",
     details:
       "The duty file is a job file in which the unit is left out, or given in part: what it fixes stays. Sections, cross-section, hood, louver, dampers and blade angles, filters, coils, fan, motor and drive, rail and discharge are chosen, and the whole unit is solved between until nothing changes. Tells each choice with its number and limit, and what nobody said and had to be assumed, what moves price or risk most first. A duty that contradicts itself is answered with the contradiction and the nearest duties that work. Without --output the job is printed, and what is said of it goes to the error stream.",
     operands: [{ name: "duty", meaning: "the duty file (YAML), or - for standard input" }],
