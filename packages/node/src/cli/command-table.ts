@@ -228,6 +228,16 @@ export const commands: readonly CommandLine[] = [
       { flags: "--profile <name>", meaning: "judge by this owner profile instead of the job's" },
       { flags: "--profiles <folder>", meaning: "owner profiles of your own, besides the shipped ones" },
       { flags: "--all", meaning: "show also what passes with room" },
+      {
+        flags: "--fixes",
+        meaning: "find the cheapest single change of the job that mends each finding, and what it costs",
+      },
+      { flags: "--fix <rule>", meaning: "write the job with the smallest fix of that rule in it" },
+      {
+        flags: "-o, --output <file>",
+        meaning: "where --fix writes; over the job itself when left out, which stays beside it as .previous",
+      },
+      shop,
       units,
       json("check"),
       { flags: "--strict", meaning: "end with exit code 1 also when something cannot be told" },
@@ -280,7 +290,7 @@ export const commands: readonly CommandLine[] = [
   },
   {
     name: "weather",
-    meaning: "what an hourly weather file holds: extremes, bins, design days of its header",
+    meaning: "what an hourly weather file holds: extremes, bins, design days",
     details:
       "Reads an EPW file, or CSV with the columns time (year-month-day hour:minute), dry bulb, dew point or relative humidity, perhaps pressure and wind speed, each with its unit in brackets. A whole year in order is needed. Short gaps, dew points above the dry bulb and the like are put right and counted; anything else is refused with the line and the reason. Hours are named by their end, in standard time.",
     operands: [{ name: "file", meaning: "the weather file (EPW or CSV), or - for standard input" }],

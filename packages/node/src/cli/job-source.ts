@@ -36,6 +36,8 @@ export async function loadCatalogue(given: Given): Promise<{ catalogue: Catalogu
 /** A job text read against the catalogue; problems of the catalogue come first. */
 export interface LoadedJob {
   readonly name: string;
+  readonly text: string;
+  readonly catalogue: Catalogue;
   readonly reading: JobReading;
   readonly problems: readonly FileProblemLine[];
 }
@@ -45,7 +47,13 @@ export async function loadJob(given: Given, streams: Streams): Promise<LoadedJob
   const { name, text } = await readOperand(given, streams);
   const { catalogue, problems } = await loadCatalogue(given);
   const reading = readJob(text, catalogue);
-  return { name, reading, problems: [...problems, ...reading.problems.map((each) => ({ ...each, file: name }))] };
+  return {
+    name,
+    text,
+    catalogue,
+    reading,
+    problems: [...problems, ...reading.problems.map((each) => ({ ...each, file: name }))],
+  };
 }
 
 /** A problem for a person, in a line: file, line and column as editors take them, field, what is wrong, what is allowed. */

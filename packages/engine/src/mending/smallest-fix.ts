@@ -1,0 +1,214 @@
+import type { Arrangement } from "#arrangement/arrange";
+import { piecesOf } from "#arrangement/lifting";
+import { massOf } from "#arrangement/mass";
+import type { Catalogue } from "#catalogue/read-catalogue";
+import { dutyFields } from "#duty/duty";
+import type { Field, Fields } from "#form/field";
+import { textKey } from "#form/key";
+import { spliceEdit } from "#form/splice";
+import { type Job, sectionKind } from "#job/job";
+import { type JobReading, readJob } from "#job/read-job";
+import { type Check, checkUnit } from "#rule/check";
+import { type Mend, thinMargin } from "#rule/contract";
+import { type Finding, failsUnit } from "#rule/finding";
+import type { Profile } from "#rule/profile";
+import { rules } from "#rule/rules";
+import { priceUnit } from "#takeoff/price";
+import type { ShopBooks } from "#takeoff/shop-book";
+import { sheetsOf } from "#takeoff/takeoff";
+import { casingFields } from "#unit/casing";
+import { shortfallsOf } from "#unit/report";
+import { valuesToTry } from "./value-to-try.ts";
+
+/** By what a job is judged and priced. */
+export interface Bench {
+  readonly catalogue: Catalogue;
+  readonly profile: Profile;
+  readonly books: ShopBooks | undefined;
+}
+
+/** A job solved, judged, weighed and priced, as far as fixes are compared. */
+export interface Proof {
+  readonly text: string;
+  readonly reading: JobReading;
+  readonly job: Job;
+  readonly check: Check;
+  /** m; kg dry; Pa that the fan adds at most; cents, undefined without books. */
+  readonly length: number;
+  readonly mass: number;
+  readonly fanPressure: number;
+  readonly price: number | undefined;
+  /** Records of a component's family. */
+  readonly names: (family: string) => readonly string[];
+  /** Everything that stands against the unit, by name: failing rules, unsolved conditions, what is missed while it runs. */
+  readonly against: ReadonlySet<string>;
+}
+
+/** One change of the job that mends a finding, and what it costs. */
+export interface Fix {
+  /** `unit.sections[3].length` */
+  readonly path: string;
+  /** The field's words and those of what it belongs to: `cooling coil: rows`. */
+  readonly words: string;
+  readonly before: string;
+  readonly value: string;
+  /** Margin that it leaves. */
+  readonly margin: number;
+  readonly lengthChange: number;
+  readonly massChange: number;
+  readonly fanPressureChange: number;
+  /** Cents; undefined without books. */
+  readonly priceChange: number | undefined;
+  /** The whole job text with the change. */
+  readonly text: string;
+}
+
+/** Solves, judges, weighs and prices a job text; undefined when it does not read. */
+export function proveJob(text: string, bench: Bench): Proof | undefined {
+  const reading = readJob(text, bench.catalogue);
+  const { job } = reading;
+  if (job === undefined) return undefined;
+  const check = checkUnit(job.unit, job.duty, job.conditions, rules, bench.profile, job.waivers);
+  const { arrangement } = check.weighing;
+  const outside = Math.max(0, ...job.unit.sections.map(({ layout }) => layout.outside));
+  return {
+    text,
+    reading,
+    job,
+    check,
+    length: job.unit.length + outside,
+    mass: massOf(arrangement.whole, "dry").mass,
+    fanPressure: fanPressureOf(check),
+    price: bench.books && priceOf(job, arrangement, bench.books),
+    names: bench.catalogue.names,
+    against: againstUnit(job, check),
+  };
+}
+
+function priceOf(job: Job, arrangement: Arrangement, books: ShopBooks): number {
+  const pieces = piecesOf(job.unit, arrangement).map((piece) => piece.shippingMass);
+  const loose = arrangement.sections.filter(({ section }) => section.layout.outside > 0).map(({ part }) => part.mass);
+  return priceUnit(job.unit, arrangement, sheetsOf(arrangement, books.stock), [...pieces, ...loose], books).price;
+}
+
+function fanPressureOf({ ratings, judge }: Check): number {
+  const fan = judge.unit.sections.findIndex((section) => section.behaviour.role === "fan");
+  return Math.max(
+    0,
+    ...ratings.filter(({ solved }) => solved).map(({ sections }) => -sections[fan]!.totalPressureLoss),
+  );
+}
+
+function againstUnit(job: Job, check: Check): ReadonlySet<string> {
+  const failing = check.findings.filter(failsUnit).map(({ entry }) => `${entry.section}: ${entry.rule.id}`);
+  const unsolved = check.unsolved.map(({ condition }) => `not solved: ${condition.key}`);
+  const missed = check.ratings
+    .filter((rating) => rating.solved && rating.operation.fansRunning)
+    .flatMap((rating) =>
+      shortfallsOf(job.unit, rating).map(({ section, what }) => `${rating.condition.key}, ${section}: ${what}`),
+    );
+  return new Set([...failing, ...unsolved, ...missed]);
+}
+
+/**
+ * The cheapest single change of the job that mends a finding and breaks nothing that held: every field that the rule
+ * names is turned step by step, the unit solved and judged anew each time. Undefined when no single change does. Fixes
+ * that leave more than a thin margin are taken before those that do not.
+ */
+export function smallestFix(proof: Proof, finding: Finding, bench: Bench): Fix | undefined {
+  const fixes = targetsOf(proof, finding).flatMap((target) => firstFix(proof, finding, target, bench) ?? []);
+  const cost = (fix: Fix) => fix.priceChange ?? 1000 * fix.massChange;
+  return fixes.sort((a, b) => cost(a) - cost(b) || Math.abs(a.lengthChange) - Math.abs(b.lengthChange))[0];
+}
+
+/** A field of the job that may be turned, and what may be written there. */
+interface Target {
+  readonly path: string;
+  readonly words: string;
+  readonly before: string;
+  readonly values: readonly string[];
+}
+
+function targetsOf(proof: Proof, { entry }: Finding): readonly Target[] {
+  return entry.rule.mends
+    .flatMap((mend) =>
+      placesOf(proof.job, mend, entry.index).flatMap(({ root, owner, fields }) => {
+        const field = fieldAt(fields, mend.field);
+        if (field === undefined) return [];
+        const path = `${root}.${mend.field}`;
+        const text = standingText(proof.reading, path);
+        return [{ path, owner, mend, field, text }];
+      }),
+    )
+    .map(({ path, owner, mend, field, text }) => ({
+      path,
+      words: `${owner}: ${mend.field.split(".").map(textKey).join(", ")}`,
+      before: text ?? "",
+      values: valuesToTry({ field, text }, mend.way, proof.names),
+    }));
+}
+
+/** Where a mend may be made: path, name of what it belongs to, its fields. */
+function placesOf(
+  job: Job,
+  { at }: Mend,
+  index: number,
+): readonly { readonly root: string; readonly owner: string; readonly fields: Fields }[] {
+  if (at === "casing") return [{ root: "unit.casing", owner: "cabinet", fields: casingFields }];
+  if (at === "duty") return [{ root: "duty", owner: "duty", fields: dutyFields }];
+  return job.unit.sections.flatMap((section, place) => {
+    const isMeant = at === "section" ? place === index : section.kind === at.kind;
+    const fields = sectionKind(section.kind)?.fields;
+    return isMeant && fields !== undefined ? [{ root: `unit.sections[${place}]`, owner: section.name, fields }] : [];
+  });
+}
+
+function fieldAt(fields: Fields, path: string): Field | undefined {
+  const [name, ...rest] = path.split(".");
+  const field = fields[name!];
+  if (rest.length === 0 || field === undefined) return field;
+  return field.type === "group" ? fieldAt(field.fields, rest.join(".")) : undefined;
+}
+
+function standingText({ places, defaults }: JobReading, path: string): string | undefined {
+  return places(path)?.text ?? defaults.find((each) => each.path === path)?.value;
+}
+
+/** The nearest value that mends; one step further where that leaves a thin margin and the next does better. */
+function firstFix(proof: Proof, finding: Finding, target: Target, bench: Bench): Fix | undefined {
+  let thin: Fix | undefined;
+  for (const value of target.values) {
+    const fix = tryValue(proof, finding, target, value, bench);
+    if (fix === undefined) {
+      if (thin !== undefined) return thin;
+      continue;
+    }
+    if (fix.margin >= thinMargin) return fix;
+    thin ??= fix;
+  }
+  return thin;
+}
+
+function tryValue(proof: Proof, finding: Finding, target: Target, value: string, bench: Bench): Fix | undefined {
+  const splice = spliceEdit(proof.text, target.path, value);
+  const after = splice.ok ? proveJob(splice.text, bench) : undefined;
+  if (after === undefined) return undefined;
+  const { rule, index } = finding.entry;
+  const found = after.check.findings.find(({ entry }) => entry.rule.id === rule.id && entry.index === index);
+  const isMended = found === undefined || (found.outcome === "pass" && found.margin > Math.max(finding.margin, 0));
+  const breaks = [...after.against].some((each) => !proof.against.has(each));
+  if (!isMended || breaks) return undefined;
+  const { path, words, before } = target;
+  return {
+    path,
+    words,
+    before,
+    value,
+    margin: found?.margin ?? 1,
+    lengthChange: after.length - proof.length,
+    massChange: after.mass - proof.mass,
+    fanPressureChange: after.fanPressure - proof.fanPressure,
+    priceChange: after.price === undefined || proof.price === undefined ? undefined : after.price - proof.price,
+    text: after.text,
+  };
+}
