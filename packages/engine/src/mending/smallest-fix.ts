@@ -18,7 +18,7 @@ import type { ShopBooks } from "#takeoff/shop-book";
 import { sheetsOf } from "#takeoff/takeoff";
 import { casingFields } from "#unit/casing";
 import { shortfallsOf } from "#unit/report";
-import { valuesToTry } from "./value-to-try.ts";
+import { valueBetween, valuesToTry } from "./value-to-try.ts";
 
 /** By what a job is judged and priced. */
 export interface Bench {
@@ -125,6 +125,7 @@ export function smallestFix(proof: Proof, finding: Finding, bench: Bench): Fix |
 interface Target {
   readonly path: string;
   readonly words: string;
+  readonly field: Field;
   readonly before: string;
   readonly values: readonly string[];
 }
@@ -174,19 +175,35 @@ function standingText({ places, defaults }: JobReading, path: string): string | 
   return places(path)?.text ?? defaults.find((each) => each.path === path)?.value;
 }
 
-/** The nearest value that mends; one step further where that leaves a thin margin and the next does better. */
+/** Halvings between a step that does not do and the next that does. */
+const halvings = 3;
+
+/** The nearest value that mends with more than a thin margin, or else with one. */
 function firstFix(proof: Proof, finding: Finding, target: Target, bench: Bench): Fix | undefined {
   let thin: Fix | undefined;
+  let tooLittle = target.before;
   for (const value of target.values) {
     const fix = tryValue(proof, finding, target, value, bench);
-    if (fix === undefined) {
-      if (thin !== undefined) return thin;
-      continue;
-    }
-    if (fix.margin >= thinMargin) return fix;
+    if (fix !== undefined && fix.margin >= thinMargin) return closer(proof, finding, target, bench, tooLittle, fix);
+    if (fix === undefined && thin !== undefined) return thin;
     thin ??= fix;
+    tooLittle = value;
   }
   return thin;
+}
+
+/** A value nearer to what stood there that does as well. */
+function closer(proof: Proof, finding: Finding, target: Target, bench: Bench, tooLittle: string, found: Fix): Fix {
+  let best = found;
+  let least = tooLittle;
+  for (let count = 0; count < halvings; count++) {
+    const value = valueBetween(target.field, least, best.value);
+    if (value === undefined) return best;
+    const fix = tryValue(proof, finding, target, value, bench);
+    if (fix !== undefined && fix.margin >= thinMargin) best = fix;
+    else least = value;
+  }
+  return best;
 }
 
 function tryValue(proof: Proof, finding: Finding, target: Target, value: string, bench: Bench): Fix | undefined {

@@ -64,6 +64,16 @@ function quantities(field: QuantityField, text: string, way: "more" | "less"): r
   return [...new Set(typed)].filter((each) => each !== text);
 }
 
+/** A value half way between two of a quantity, as typed; undefined where there is none that a person would type. */
+export function valueBetween(field: Field, first: string, second: string): string | undefined {
+  if (field.type !== "quantity") return undefined;
+  const [from, to] = [parseQuantity(first, field.quantity), parseQuantity(second, field.quantity)];
+  if (!from.ok || !to.ok) return undefined;
+  const half = printInUnit((from.value + to.value) / 2, field.quantity, to.unit);
+  const typed = rounded(half, to.value > from.value ? 1 : -1);
+  return typed === first || typed === second ? undefined : typed;
+}
+
 /** To what a person would type: whole inches, three digits otherwise, away from what stands there. */
 function rounded(text: string, sign: number): string {
   const [, number, unit] = /^(-?[\d,.e+-]+)(.*)$/.exec(text)!;
