@@ -143,7 +143,8 @@ function targetsOf(proof: Proof, { entry }: Finding): readonly Target[] {
     )
     .map(({ path, owner, mend, field, text }) => ({
       path,
-      words: `${owner}: ${mend.field.split(".").map(textKey).join(", ")}`,
+      field,
+    words: `${owner}: ${mend.field.split(".").map(textKey).join(", ")}`,
       before: text ?? "",
       values: valuesToTry({ field, text }, mend.way, proof.names),
     }));
