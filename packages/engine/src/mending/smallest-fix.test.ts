@@ -48,9 +48,10 @@ describe("smallestFix", () => {
     const fix = smallestFix(proof, finding, bench)!;
     expect(fix.path).toMatch(/projection|width/);
     expect(changedLines(proof.text, fix.text)).toHaveLength(1);
-    // The hood of the demo passes 14 500 acfm or so through 102 in: 500 fpm need about 41 in.
-    expect(Number.parseFloat(fix.value)).toBeGreaterThan(40);
-    expect(Number.parseFloat(fix.value)).toBeLessThan(50);
+    // About 18 500 acfm pass 102 in of hood at the highest speed on clean filters; 475 fpm, a twentieth under the limit, take
+    // 55 in at most, and the limit itself 44 in at least even at the 15 700 acfm of outside air at design.
+    expect(Number.parseFloat(fix.value)).toBeGreaterThan(43);
+    expect(Number.parseFloat(fix.value)).toBeLessThan(55);
     const after = proved(fix.text);
     expect(findingOf(after, "intake hood velocity").outcome).toBe("pass");
     expect([...after.against].filter((each) => !proof.against.has(each))).toEqual([]);

@@ -144,7 +144,7 @@ function targetsOf(proof: Proof, { entry }: Finding): readonly Target[] {
     .map(({ path, owner, mend, field, text }) => ({
       path,
       field,
-    words: `${owner}: ${mend.field.split(".").map(textKey).join(", ")}`,
+      words: `${owner}: ${mend.field.split(".").map(textKey).join(", ")}`,
       before: text ?? "",
       values: valuesToTry({ field, text }, mend.way, proof.names),
     }));
