@@ -104,14 +104,14 @@ const engineFolders = [
     why: "the job holds all of the above and stands on top",
   },
   {
-    name: "sizing",
-    holds: "from a duty to a complete job: what is chosen, why, and what contradicts itself",
-    why: "sizing writes job texts and solves what is read from them; nothing that a job is made of knows how it was sized",
-  },
-  {
     name: "mending",
     holds: "the cheapest single change of a job that mends a finding",
     why: "a change is proved by reading, solving, judging and pricing the whole job anew; nothing below may know of it",
+  },
+  {
+    name: "sizing",
+    holds: "from a duty to a complete job: what is chosen, why, and what contradicts itself",
+    why: "sizing writes job texts and solves what is read from them; nothing that a job is made of knows how it was sized",
   },
   {
     name: "record",

@@ -25,6 +25,8 @@ export interface Bench {
   readonly catalogue: Catalogue;
   readonly profile: Profile;
   readonly books: ShopBooks | undefined;
+  /** Paths of the job that may be turned; every one that a rule names when left out. */
+  readonly mayTurn?: (path: string) => boolean;
 }
 
 /** A job solved, judged, weighed and priced, as far as fixes are compared. */
@@ -116,7 +118,8 @@ function againstUnit(job: Job, check: Check): ReadonlySet<string> {
  * that leave more than a thin margin are taken before those that do not.
  */
 export function smallestFix(proof: Proof, finding: Finding, bench: Bench): Fix | undefined {
-  const fixes = targetsOf(proof, finding).flatMap((target) => firstFix(proof, finding, target, bench) ?? []);
+  const targets = targetsOf(proof, finding).filter(({ path }) => bench.mayTurn?.(path) ?? true);
+  const fixes = targets.flatMap((target) => firstFix(proof, finding, target, bench) ?? []);
   const cost = (fix: Fix) => fix.priceChange ?? 1000 * fix.massChange;
   return fixes.sort((a, b) => cost(a) - cost(b) || Math.abs(a.lengthChange) - Math.abs(b.lengthChange))[0];
 }

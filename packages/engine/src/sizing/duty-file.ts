@@ -3,7 +3,7 @@ import { type Duty, dutyFields } from "#duty/duty";
 import { type Field, type Fields, group, list, text, variant } from "#form/field";
 import type { Problem } from "#form/problem";
 import { readForm } from "#form/read";
-import type { DefaultApplied } from "#form/reading";
+import type { DefaultApplied, Place } from "#form/reading";
 import { jobFormat } from "#job/job";
 import { sectionKinds } from "#section/kinds";
 import { casingFields } from "#unit/casing";
@@ -15,6 +15,7 @@ export interface DutyReading {
   readonly fixed: FixedUnit;
   readonly problems: readonly Problem[];
   readonly defaults: readonly DefaultApplied[];
+  readonly places: (path: string) => Place | undefined;
 }
 
 /** The same fields with nothing that must be given: what the user leaves open is chosen. */
@@ -59,7 +60,7 @@ export function readDutyFile(text: string, catalogue: Catalogue): DutyReading {
     component: catalogue.component,
     componentNames: catalogue.names,
   });
-  const { problems, defaults } = reading;
-  if (!reading.ok) return { duty: undefined, fixed: { casing: {}, sections: undefined }, problems, defaults };
-  return { duty: reading.values.duty as Duty, fixed: fixedUnit(text), problems, defaults };
+  const { problems, defaults, places } = reading;
+  if (!reading.ok) return { duty: undefined, fixed: { casing: {}, sections: undefined }, problems, defaults, places };
+  return { duty: reading.values.duty as Duty, fixed: fixedUnit(text), problems, defaults, places };
 }

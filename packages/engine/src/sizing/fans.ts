@@ -20,7 +20,11 @@ const motors = [
 const alike = 0.03;
 
 /** A fan that surely fits the cabinet, so that the first walk has one. */
-export function chooseFanFirst(room: Workroom, frame: { readonly width: number; readonly height: number }): void {
+export function chooseFanFirst(
+  room: Workroom,
+  frame: { readonly width: number; readonly height: number },
+  airflow: number,
+): void {
   const isArray = room.duty.redundancy.airflowWithOneFanOut > 0;
   for (const section of sectionsOfKind(room, "fan")) {
     const inches = Math.max(12, Math.min(24.5, (Math.min(frame.width, frame.height) / 0.0254) * 0.25));
@@ -29,7 +33,7 @@ export function chooseFanFirst(room: Workroom, frame: { readonly width: number; 
       wheel: "typical airfoil plenum wheel",
       diameter: `${size} in`,
       class: "III",
-      count: isArray ? 4 : 1,
+      count: firstCount(frame, size * 0.0254, airflow, isArray ? 2 : 1),
       drive: "direct",
       motor: motors[1]!,
       "motor power": "20 hp",
@@ -38,6 +42,25 @@ export function chooseFanFirst(room: Workroom, frame: { readonly width: number; 
     if (isArray)
       choose(room, section, { "backdraft dampers": true }, "a standing fan must not let the others' air back");
   }
+}
+
+/** m/s through a wheel's inlet circle at which any of them still makes pressure. */
+const easyVelocity = 12;
+
+/** The smallest even array of wheels that the airflow passes with ease and the cabinet takes. */
+function firstCount(
+  frame: { readonly width: number; readonly height: number },
+  diameter: number,
+  airflow: number,
+  least: number,
+): number {
+  const cell = 1.15 * diameter;
+  const [across, high] = [Math.floor(frame.width / cell), Math.floor(frame.height / cell)];
+  const needed = Math.max(least, airflow / (easyVelocity * 0.25 * Math.PI * diameter ** 2));
+  const counts = Array.from({ length: across * high }, (_, index) => index + 1).filter((count) =>
+    Array.from({ length: high }, (_, index) => index + 1).some((rows) => count % rows === 0 && count / rows <= across),
+  );
+  return counts.find((count) => count >= needed) ?? counts.at(-1) ?? 1;
 }
 
 /** The fan with least power at the hardest condition, steady, within its class, its motor never overloaded. */

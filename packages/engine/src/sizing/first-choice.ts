@@ -78,6 +78,17 @@ function chooseCoils(room: Workroom): void {
   }
 }
 
+/** Doors and hatches no higher than the cabinet. */
+export function chooseDoors(room: Workroom, frame: { readonly height: number }): void {
+  const most = Math.floor((frame.height - 4 * inch) / inch);
+  for (const section of sectionsOfKind(room, "access")) {
+    if (most < 72) choose(room, section, { "door height": `${most} in` }, "as high as the cabinet takes");
+  }
+  for (const section of sectionsOfKind(room, "spray gap")) {
+    if (most < 36) choose(room, section, { "hatch height": `${most} in` }, "as high as the cabinet takes");
+  }
+}
+
 /** Sizes the discharge opening for the largest airflow. */
 export function chooseDischarge(
   room: Workroom,

@@ -119,23 +119,27 @@ function chooseMixingBox(
   }
 }
 
+/** Clean filters at the speed that dirty ones need let in more than the duty asks; to begin with, as much as this. */
+const excess = 1.08;
+
 /** Sizes the hood's opening for the largest flow that the solved conditions draw in. */
 export function settleHood(room: Workroom, { ratings }: Solved): boolean {
   const frame = frameOf(room.draft);
-  const flow = Math.max(
-    0,
-    ...ratings.filter((each) => each.operation.fansRunning).map(({ outdoors }) => actualAirflow(outdoors)),
-  );
+  const flow =
+    excess *
+    Math.max(0, ...ratings.filter((each) => each.operation.fansRunning).map(({ outdoors }) => actualAirflow(outdoors)));
+  const isSnowy = room.duty.site.snow === "heavy" || room.duty.site.snow === "drifting";
+  const limit = isSnowy ? room.limits.hoodVelocityInSnow : room.limits.hoodVelocity;
   let changed = false;
   for (const section of sectionsOfKind(room, "intake hood")) {
-    const projection = Math.max(18 * inch, flow / room.limits.hoodVelocity / frame.width);
+    const projection = Math.max(18 * inch, flow / limit / frame.width);
     const velocity = flow / (Math.ceil(projection / inch / 2) * 2 * inch * frame.width);
     changed =
       choose(
         room,
         section,
         { projection: inchesUp(projection, 2) },
-        against("air rises through the opening at", velocity, room.limits.hoodVelocity, "velocity"),
+        against("air rises through the opening at", velocity, limit, "velocity"),
       ) || changed;
   }
   return changed;

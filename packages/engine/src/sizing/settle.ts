@@ -1,6 +1,7 @@
 import { weighUnit } from "#arrangement/weigh";
 import { proposeBladeAngles } from "#design/blade-angles";
 import { printQuantity } from "#quantity/print";
+import { inBothUnits } from "#section/both-units";
 import type { ChilledWaterCoilRating } from "#section/chilled-water-coil/rate";
 import type { DraftValue } from "./draft.ts";
 import { indexOf, runningRatings } from "./trial.ts";
@@ -28,7 +29,9 @@ export function settleBlades(room: Workroom, solved: Solved): boolean {
   const proposal = proposeBladeAngles(solved.unit, condition);
   if (proposal === undefined) return false;
   const key = `${section.name}: share`;
-  if (proposal.held) room.obstacles.delete(key);
+  // What the fan of the moment cannot do is no matter of the dampers: it is chosen after them.
+  const holds = proposal.held || Math.abs(proposal.shareAtWholeDegrees - aim) < 0.01;
+  if (holds) room.obstacles.delete(key);
   else
     room.obstacles.set(
       key,
@@ -63,6 +66,32 @@ export function settleEliminator(room: Workroom, solved: Solved): boolean {
   const because = `the coil's fastest face velocity is ${printQuantity(worst, "share", "ip")} of the one that throws water`;
   choose(room, section, { eliminator: "typical two-bend 6 in" }, because);
   return true;
+}
+
+/** Lengths that give way where the site is short, the least missed first; common practice. */
+const givingWay = [
+  { kind: "discharge plenum", length: 24, because: "the duct's straight run begins in the duct" },
+  { kind: "access", length: 24, because: "as narrow as a person enters" },
+  { kind: "mixing box", length: 36, because: "mixing suffers: see its coldest filament" },
+  { kind: "filter bank", length: 36, because: "panels come out sideways, one row at a time" },
+] as const;
+
+/** Shortens what may be shortened, one kind at a time, where the unit is longer than the site takes. */
+export function settleLength(room: Workroom, { unit }: Solved): boolean {
+  const most = room.duty.limits.length;
+  const outside = Math.max(0, ...unit.sections.map(({ layout }) => layout.outside));
+  if (most === undefined || unit.length + outside <= most + 1e-6) return false;
+  const over = inBothUnits(unit.length + outside - most, "length");
+  for (const { kind, length, because } of givingWay) {
+    const long = unit.sections.filter(
+      (section) => section.kind === kind && section.layout.length > (length + 0.5) * inch,
+    );
+    const changed = sectionsOfKind(room, kind)
+      .filter(({ name }) => long.some((section) => section.name === name))
+      .map((section) => choose(room, section, { length: `${length} in` }, `the site is ${over} short; ${because}`));
+    if (changed.some(Boolean)) return true;
+  }
+  return false;
 }
 
 /** A rail high enough for the deepest trap. */

@@ -1,7 +1,12 @@
-/** Limits to which a unit is sized; an owner's profile may tighten each. */
+import { metresPerSecondPerFpm, pascalsPerInchOfWater } from "#quantity/inch-pound";
+import type { Profile } from "#rule/profile";
+import { rules } from "#rule/rules";
+
+/** Limits to which a unit is sized: those of the owner's rules, and customs of sizing that no rule holds. */
 export interface SizeLimits {
-  /** m/s up through the hood's opening. */
+  /** m/s up through the hood's opening; and on a winter day where snow is heavy or drifts. */
   readonly hoodVelocity: number;
+  readonly hoodVelocityInSnow: number;
   /** Free-area velocity of the louver over the one at which water begins to come through. */
   readonly louverOnsetShare: number;
   /** m/s on the gross face of a damper. */
@@ -32,4 +37,45 @@ export interface SizeLimits {
   readonly walkInBeforeCoil: boolean;
   /** Steam coils as face and bypass, steam full on. */
   readonly faceAndBypass: boolean;
+}
+
+const fpm = metresPerSecondPerFpm;
+
+/** Customs of sizing where no rule sets a limit; common practice, no source. */
+const customs = {
+  heatingVelocity: 900 * fpm,
+  coolingAirPressure: 1 * pascalsPerInchOfWater,
+  coolingWaterPressure: 60_000,
+  coolingFins: 12 / 0.0254,
+  coolingRows: 10,
+  dischargeVelocity: 1800 * fpm,
+  leakageClass: 3,
+  accessLength: 30 * 0.0254,
+  walkInBeforeCoil: false,
+  faceAndBypass: true,
+} as const;
+
+/** The limits of an owner's profile. */
+export function sizeLimitsOf(profile: Profile): SizeLimits {
+  const limit = (id: string, custom: number): number => ruleLimit(profile, id) ?? custom;
+  return {
+    ...customs,
+    hoodVelocity: limit("intake hood velocity", 500 * fpm),
+    hoodVelocityInSnow: limit("hood velocity in snow", 300 * fpm),
+    louverOnsetShare: limit("louver velocity below water penetration", 0.8),
+    damperVelocity: limit("damper face velocity", 1500 * fpm),
+    filterVelocity: limit("filter face velocity", 500 * fpm),
+    coolingVelocity: limit("cooling face velocity", 450 * fpm),
+    panPitch: limit("coil height above one pan", 1.22),
+    fanPressureToPeak: limit("fan pressure below its peak", 0.9),
+  };
+}
+
+/** The owner's own limit of a rule, or the rule's; undefined where the rule counts nothing under the profile. */
+function ruleLimit(profile: Profile, id: string): number | undefined {
+  if (profile.without.has(id)) return undefined;
+  const own = profile.limits.get(id)?.limit;
+  if (own !== undefined) return own;
+  const limit = rules.find((rule) => rule.id === id)?.limit;
+  return typeof limit === "number" ? limit : undefined;
 }

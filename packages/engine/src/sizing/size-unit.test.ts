@@ -1,19 +1,27 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { type Profile, readProfiles } from "#rule/profile";
+import { rules } from "#rule/rules";
 import { shippedCatalogue } from "#section/shipped.test-data";
 import { createUnitRating, rateUnit } from "#unit/rate-unit";
 import { shortfallsOf } from "#unit/report";
-import { commonLimits } from "./common-limits.ts";
 import { dutyAlone, dutyText } from "./duty.test-data.ts";
 import { type Sizing, sizeUnit } from "./size-unit.ts";
 
 const examples = ["marine-biology-wing", "high-country-soils-laboratory", "large-vivarium"] as const;
 
+const profiles = new URL("../../../../profiles/", import.meta.url);
+const byName = readProfiles(
+  readdirSync(profiles).map((path) => ({ path, text: readFileSync(new URL(path, profiles), "utf8") })),
+  rules,
+).byName;
+const commonPractice = byName.get("common practice") as Profile;
+
 const example = (name: string) => readFileSync(new URL(`../../../../examples/${name}.yaml`, import.meta.url), "utf8");
 
 function sized(text: string): Sizing & { readonly outcome: "unit" } {
-  const sizing = sizeUnit(text, shippedCatalogue, commonLimits);
+  const sizing = sizeUnit(text, shippedCatalogue, commonPractice);
   if (sizing.outcome !== "unit") throw new Error(JSON.stringify(sizing));
   return sizing;
 }
@@ -90,7 +98,7 @@ describe("sizeUnit", () => {
       2,
     ],
   ])("answers %s with the contradiction and duties that work", (_, setPoints, words, ways) => {
-    const sizing = sizeUnit(dutyText({ setPoints }), shippedCatalogue, commonLimits);
+    const sizing = sizeUnit(dutyText({ setPoints }), shippedCatalogue, commonPractice);
     if (sizing.outcome !== "contradiction") throw new Error(sizing.outcome);
     expect(sizing.contradictions[0]!.words).toContain(words);
     expect(sizing.contradictions[0]!.nearest).toHaveLength(ways);
@@ -128,7 +136,7 @@ describe("sizeUnit", () => {
           water: given.water,
           altitude: given.altitude,
         });
-        const sizing = sizeUnit(text, shippedCatalogue, commonLimits);
+        const sizing = sizeUnit(text, shippedCatalogue, commonPractice);
         if (sizing.outcome === "unit") expect(missed(sizing)).toEqual([]);
         else if (sizing.outcome === "no unit") expect(sizing.obstacles.length).toBeGreaterThan(0);
         else if (sizing.outcome === "contradiction") expect(sizing.contradictions.length).toBeGreaterThan(0);

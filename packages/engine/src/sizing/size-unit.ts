@@ -3,6 +3,8 @@ import type { Duty } from "#duty/duty";
 import type { Problem } from "#form/problem";
 import type { Job } from "#job/job";
 import { readJob } from "#job/read-job";
+import type { Bench } from "#mending/smallest-fix";
+import type { Profile } from "#rule/profile";
 import { inBothUnits } from "#section/both-units";
 import { createUnitRating, rateUnit } from "#unit/rate-unit";
 import { shortfallsOf } from "#unit/report";
@@ -11,12 +13,13 @@ import { type Contradiction, contradictionsOf } from "./contradiction.ts";
 import { type Draft, draftText, type FixedUnit } from "./draft.ts";
 import { readDutyFile } from "./duty-file.ts";
 import { chooseFanFirst, redundancyReached, settleFan } from "./fans.ts";
-import { chooseDischarge, chooseFirst } from "./first-choice.ts";
+import { chooseDischarge, chooseDoors, chooseFirst } from "./first-choice.ts";
 import { chooseIntake, settleHood } from "./intake.ts";
+import { keepRules } from "./keep-rules.ts";
 import { settleLiquidCoils } from "./liquid-coil.ts";
 import { openQuestions, type Question } from "./question.ts";
-import { settleBlades, settleEliminator, settleRail } from "./settle.ts";
-import type { SizeLimits } from "./size-limits.ts";
+import { settleBlades, settleEliminator, settleLength, settleRail } from "./settle.ts";
+import { type SizeLimits, sizeLimitsOf } from "./size-limits.ts";
 import { chooseHeatingFirst, settleSteamCoils } from "./steam-coil.ts";
 import { sectionTrain } from "./train.ts";
 import type { Choice, Solved, Workroom } from "./workroom.ts";
@@ -41,14 +44,16 @@ export type Sizing =
     };
 
 /** Rounds of choosing and solving for one cross-section; and cross-sections looked at. */
-const mostRounds = 8;
+const mostRounds = 12;
 const mostCabinets = 5;
 
 /**
  * Sizes a unit from a duty file: chooses sections, cross-section, then every section's sizes, solving the whole unit
  * between, until nothing changes. Deterministic; what the file fixes stays.
  */
-export function sizeUnit(text: string, catalogue: Catalogue, limits: SizeLimits): Sizing {
+export function sizeUnit(text: string, catalogue: Catalogue, profile: Profile): Sizing {
+  const limits = sizeLimitsOf(profile);
+  const bench: Bench = { catalogue, profile, books: undefined };
   const reading = readDutyFile(text, catalogue);
   const { duty, fixed, defaults } = reading;
   if (duty === undefined) return { outcome: "not read", problems: reading.problems };
@@ -59,7 +64,8 @@ export function sizeUnit(text: string, catalogue: Catalogue, limits: SizeLimits)
     return { outcome: "contradiction", contradictions: [noCabinet(duty, catalogue, limits, fixed)] };
   let nearest: Attempt | undefined;
   for (const cabinet of spaced(cabinets)) {
-    const attempt = sizeFor(text, workroom(duty, catalogue, limits, fixed), cabinet);
+    const sized = sizeFor(text, workroom(duty, catalogue, limits, fixed), cabinet);
+    const attempt = sized.obstacles.length === 0 ? mended(sized, bench, fixed) : sized;
     if (attempt.job !== undefined && attempt.obstacles.length === 0) {
       const questions = openQuestions(duty, defaults);
       return { outcome: "unit", text: attempt.text, job: attempt.job, choices: attempt.choices, questions };
@@ -96,6 +102,14 @@ interface Attempt {
   readonly obstacles: readonly string[];
 }
 
+/** The unit as the owner's rules want it. */
+function mended(sized: Attempt, bench: Bench, fixed: FixedUnit): Attempt {
+  const kept = keepRules(sized.text, bench, fixed);
+  if (kept === undefined) return sized;
+  const { proof, choices, obstacles } = kept;
+  return { text: proof.text, job: proof.job, choices: [...sized.choices, ...choices], obstacles };
+}
+
 function sizeFor(dutyText: string, room: Workroom, cabinet: CabinetChoice): Attempt {
   takeCabinet(room, cabinet);
   const airflow = largestAirflow(room);
@@ -104,8 +118,9 @@ function sizeFor(dutyText: string, room: Workroom, cabinet: CabinetChoice): Atte
   }
   chooseIntake(room, cabinet.frame, airflow);
   chooseHeatingFirst(room);
-  chooseFanFirst(room, cabinet.frame);
+  chooseFanFirst(room, cabinet.frame, airflow);
   chooseDischarge(room, cabinet.frame, airflow);
+  chooseDoors(room, cabinet.frame);
   let text = draftText(dutyText, room.draft, room.fixed);
   let job: Job | undefined;
   for (let round = 0; round < mostRounds; round++) {
@@ -142,16 +157,11 @@ function solve(job: Job): Solved {
 
 /** Every step once, in airflow order; gives whether any changed the draft. */
 function settleAll(room: Workroom, solved: Solved): boolean {
-  const steps = [
-    settleHood,
-    settleBlades,
-    settleSteamCoils,
-    settleLiquidCoils,
-    settleEliminator,
-    settleFan,
-    settleRail,
-  ];
-  return steps.map((step) => step(room, solved)).some((changed) => changed);
+  const steps = [settleHood, settleBlades, settleSteamCoils, settleLiquidCoils, settleFan];
+  if (steps.map((step) => step(room, solved)).some(Boolean)) return true;
+  // An eliminator only when no coil that stays dry behind was found; what the site lacks of length; the rail when nothing
+  // moves its trap any more.
+  return settleEliminator(room, solved) || settleLength(room, solved) || settleRail(room, solved);
 }
 
 /** What the finished unit does not hold while its fan runs, and what the site does not take. */

@@ -1,5 +1,5 @@
 import { nearestName } from "@oncethrough/engine/form/nearest-name";
-import { type Profile, type Profiles, readProfiles } from "@oncethrough/engine/rule/profile";
+import { type Profile, readProfiles } from "@oncethrough/engine/rule/profile";
 import { rules } from "@oncethrough/engine/rule/rules";
 import { readShop } from "@oncethrough/engine/takeoff/read-shop";
 import { readProfileFolders } from "#files/profile-folder";
@@ -7,7 +7,8 @@ import { readShopFolder } from "#files/shop-folder";
 import { writeTextFile } from "#files/write-text";
 import { exitCode, UsageProblem } from "../exit-code.ts";
 import { textInk } from "../ink.ts";
-import { type FileProblemLine, hasErrors, type LoadedJob, loadJob, problemLine } from "../job-source.ts";
+import { hasErrors, type LoadedJob, loadJob, problemLine } from "../job-source.ts";
+import { chosenProfile } from "../profile-source.ts";
 import type { Style } from "../rate/rate-print.ts";
 import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
 import { judgeJob } from "./check-output.ts";
@@ -19,7 +20,11 @@ export async function checkCommand(given: Given, streams: Streams): Promise<numb
   const loaded = await loadJob(given, streams);
   const { name, reading, problems } = loaded;
   const profiles = readProfiles(await readProfileFolders(optionText(given, "profiles")), rules);
-  const { profile, problem } = chosenProfile(profiles, optionText(given, "profile"), loaded);
+  const { profile, problem } = chosenProfile(profiles, optionText(given, "profile"), {
+    file: name,
+    wanted: reading.job?.duty.ownerProfile,
+    place: reading.places("duty.ownerProfile"),
+  });
   const ink = textInk(streams.colour);
   const all = [...profiles.problems, ...problems, ...(problem === undefined ? [] : [problem])];
   for (const each of all) streams.errors(problemLine(each, ink));
@@ -78,37 +83,4 @@ async function mendJob(
   if (file === undefined) streams.output(fix.text);
   else await writeTextFile(file, fix.text);
   return exitCode.fine;
-}
-
-/** The profile that the option names, or the job; a name in the job that nobody knows is a problem at its place. */
-function chosenProfile(
-  { byName }: Profiles,
-  option: string | undefined,
-  { name, reading }: LoadedJob,
-): { readonly profile?: Profile; readonly problem?: FileProblemLine } {
-  const known = [...byName.keys()];
-  const wanted = option ?? reading.job?.duty.ownerProfile;
-  const profile = wanted === undefined ? undefined : byName.get(wanted);
-  if (profile !== undefined) return { profile };
-  if (wanted === undefined) return {};
-  const nearest = nearestName(wanted, known);
-  const allowed = known.join(", ");
-  if (option !== undefined) {
-    const meant = nearest === undefined ? "" : ` (did you mean "${nearest}"?)`;
-    throw new UsageProblem(`--profile "${option}" is no owner profile${meant}; allowed: ${allowed}`);
-  }
-  const place = reading.places("duty.ownerProfile");
-  const problem: FileProblemLine = {
-    file: name,
-    line: place?.line ?? 1,
-    column: place?.column ?? 1,
-    path: "duty.ownerProfile",
-    field: "owner profile",
-    value: wanted,
-    problem: `"${wanted}" is no owner profile`,
-    allowed,
-    ...(nearest === undefined ? {} : { nearest }),
-    severity: "error",
-  };
-  return { problem };
 }

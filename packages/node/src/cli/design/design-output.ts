@@ -1,6 +1,5 @@
 import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
-import type { Problem } from "@oncethrough/engine/form/problem";
-import { commonLimits } from "@oncethrough/engine/sizing/common-limits";
+import type { Profile } from "@oncethrough/engine/rule/profile";
 import type { Contradiction } from "@oncethrough/engine/sizing/contradiction";
 import type { Question } from "@oncethrough/engine/sizing/question";
 import { sizeUnit } from "@oncethrough/engine/sizing/size-unit";
@@ -18,22 +17,19 @@ export interface DesignOutput {
   readonly contradictions: readonly Contradiction[];
 }
 
-/** Sizes a unit for the text of a duty file; problems are those of reading it. */
-export function designOf(
-  text: string,
-  catalogue: Catalogue,
-): { readonly output: DesignOutput; readonly problems: readonly Problem[] } {
-  const sizing = sizeUnit(text, catalogue, commonLimits);
+/** Sizes a unit for the text of a duty file that reads. */
+export function designOf(text: string, catalogue: Catalogue, profile: Profile): DesignOutput {
+  const sizing = sizeUnit(text, catalogue, profile);
   const nothing = { text: "", choices: [], questions: [], obstacles: [], contradictions: [] };
   const base = { format: "oncethrough design 1" as const, ...nothing };
   switch (sizing.outcome) {
     case "unit": {
       const { outcome, text: jobText, choices, questions } = sizing;
-      return { output: { ...base, outcome, text: jobText, choices, questions }, problems: [] };
+      return { ...base, outcome, text: jobText, choices, questions };
     }
     case "not read":
-      return { output: { ...base, outcome: sizing.outcome }, problems: sizing.problems };
+      return { ...base, outcome: sizing.outcome };
     default:
-      return { output: { ...base, ...sizing }, problems: [] };
+      return { ...base, ...sizing };
   }
 }
