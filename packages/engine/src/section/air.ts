@@ -48,3 +48,18 @@ export function copyAir(from: Air, to: Air): Air {
   to.peakToMeanVelocity = from.peakToMeanVelocity;
   return to;
 }
+
+/** Whether two records agree to the last bit. */
+export function isSameAir(a: Air, b: Air): boolean {
+  return (
+    a.dryAirFlow === b.dryAirFlow &&
+    a.dryBulb === b.dryBulb &&
+    a.humidityRatio === b.humidityRatio &&
+    a.freeLiquid === b.freeLiquid &&
+    a.barometricPressure === b.barometricPressure &&
+    a.staticPressure === b.staticPressure &&
+    a.totalPressure === b.totalPressure &&
+    a.coldestFilament === b.coldestFilament &&
+    a.peakToMeanVelocity === b.peakToMeanVelocity
+  );
+}

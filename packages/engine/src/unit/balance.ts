@@ -1,24 +1,34 @@
 import { findRoot } from "#numerics/find-root";
-import { copyAir, createAir } from "#section/air";
+import { findRootNear, type RootGuess } from "#numerics/find-root-near";
 import { externalStaticNeeded } from "./external-static.ts";
 import type { UnitRating } from "./rating.ts";
+import type { UnitSearch } from "./search.ts";
 import type { Unit } from "./unit.ts";
-import { fanRatingAt, mixingRatingAt, sectionWithRole, startOutdoors, walk } from "./walk.ts";
+import { mixingRatingAt, startOutdoors, walk } from "./walk.ts";
 
-/** Share of the flow to which the mixing box is balanced. */
+/** Share of the flow to which the mixing box is balanced where its return flow is searched between two ends. */
 const flowTolerance = 1e-12;
+/** Pa to which it is balanced from a start nearby: with some ten Pascal of the paths, a return flow good to 1e-9. */
+const pressureTolerance = 1e-8;
 /** Pa of imbalance above which an actuated damper is at its end stop. */
 const endStopTolerance = 1e-6;
-/** Fastest wheel that the search for a speed considers, rev/s. */
-const fastestWheel = 150;
+/** Return flow over what leaves the box; negative where air leaves backwards through the return opening. */
+const lowestReturn = -10;
+const highestReturn = 0.995;
 
 /**
  * Walks from the intake to the mixing box so that `total` kg/s of dry air leave it: finds the return flow at which the
  * return path and the intake path meet at one plenum pressure. Without a mixing box all of it comes through the intake.
  */
-export function walkToMixingBox(unit: Unit, rating: UnitRating, total: number, windPressure: number): number {
+export function walkToMixingBox(
+  unit: Unit,
+  rating: UnitRating,
+  search: UnitSearch,
+  total: number,
+  windPressure: number,
+): number {
   const { operation, condition } = rating;
-  const index = sectionWithRole(unit, "mixing");
+  const { mixing: index, returnShare } = search;
   if (index < 0) {
     operation.returnDryAirFlow = 0;
     startOutdoors(rating, total, windPressure);
@@ -28,10 +38,9 @@ export function walkToMixingBox(unit: Unit, rating: UnitRating, total: number, w
   const imbalanceAt = (returnFlow: number): number => {
     operation.returnDryAirFlow = returnFlow;
     startOutdoors(rating, total - returnFlow, windPressure);
-    walk(unit, rating, 0, index);
+    walk(unit, rating, search, 0, index);
     return mixingRatingAt(rating, index).returnImbalance;
   };
-  const guess = rating.walks > 0 ? operation.returnDryAirFlow : (1 - wanted) * total;
   const box = unit.sections[index]!.design as { readonly control?: string; readonly hasReturn?: boolean };
   if (box.hasReturn === false) {
     imbalanceAt(0);
@@ -46,8 +55,22 @@ export function walkToMixingBox(unit: Unit, rating: UnitRating, total: number, w
     if (Math.abs(imbalance) <= endStopTolerance) return index + 1;
     operation.returnDamperStop = imbalance < 0 ? "open" : "closed";
   }
-  balanceReturn(imbalanceAt, guess, total, condition.externalStatic.designDryAirFlow);
+  const atShare = (share: number): number => imbalanceAt(share * total);
+  if (!Number.isNaN(findRootNear(atShare, returnShare, lowestReturn, highestReturn, pressureTolerance)))
+    return index + 1;
+  const guess = Number.isNaN(returnShare.at) ? 1 - wanted : returnShare.at;
+  balanceReturn(imbalanceAt, guess * total, total, condition.externalStatic.designDryAirFlow);
+  learnReturn(atShare, operation.returnDryAirFlow / total, returnShare);
   return index + 1;
+}
+
+/** Notes where the return share was found, and the slope there. */
+function learnReturn(imbalanceAt: (share: number) => number, share: number, guess: RootGuess): void {
+  const beside = 1e-4 * (Math.abs(share) + 0.01);
+  const moved = imbalanceAt(share - beside);
+  const found = imbalanceAt(share);
+  guess.at = share;
+  guess.slope = (found - moved) / beside;
 }
 
 /**
@@ -62,7 +85,7 @@ function balanceReturn(
 ): void {
   const tolerance = flowTolerance * total;
   const reach = 0.02 * Math.abs(guess) + 1e-6 * total;
-  const highest = 0.995 * total;
+  const highest = highestReturn * total;
   let low = Math.min(guess - reach, highest);
   let high = Math.min(guess + reach, highest);
   if (!(imbalanceAt(low) > 0 && imbalanceAt(high) < 0)) {
@@ -74,39 +97,6 @@ function balanceReturn(
     if (imbalanceAt(low) <= 0) return;
   }
   imbalanceAt(findRoot(imbalanceAt, low, high, tolerance));
-}
-
-/**
- * Finds the wheel speed at which the fan, entered by `flowFactor` times the flow of the last walk, adds `rise` Pa of
- * total pressure. Gives false when no speed within reach does. The fan's rating is that of the search afterwards: a walk
- * has to follow.
- */
-export function settleFanSpeed(unit: Unit, rating: UnitRating, rise: number, flowFactor: number): boolean {
-  const index = sectionWithRole(unit, "fan");
-  const section = unit.sections[index]!;
-  const record = fanRatingAt(rating, index);
-  const at = { condition: rating.condition, operation: rating.operation };
-  const entering = copyAir(index === 0 ? rating.outdoors : rating.between[index - 1]!, createAir());
-  entering.dryAirFlow *= flowFactor;
-  const lacking = (speed: number): number => {
-    rating.operation.fanSpeed = speed;
-    section.behaviour.rate(section.design, entering, at, record);
-    return -record.totalPressureLoss - rise;
-  };
-  const now = rating.operation.fanSpeed;
-  const low = 0.97 * now;
-  const high = 1.03 * now;
-  if (lacking(low) < 0 && lacking(high) > 0) {
-    lacking(findRoot(lacking, low, high, 1e-12 * now));
-    return true;
-  }
-  if (lacking(0.02) > 0 || lacking(fastestWheel) < 0) {
-    rating.operation.fanSpeed = now;
-    lacking(now);
-    return false;
-  }
-  lacking(findRoot(lacking, 0.02, fastestWheel, 1e-11));
-  return true;
 }
 
 /** Reads the static pressure that the unit holds at its end and what the duct system needs there. */

@@ -1,32 +1,44 @@
+import type { Condition } from "#duty/condition";
 import type { UnitRating } from "./rating.ts";
-import type { Unit } from "./unit.ts";
+import type { UnitSearch } from "./search.ts";
 
 /**
  * Sets what the coils have to reach so that the supply set point holds after everything downstream of them: fan heat,
- * leakage, humidifying steam. `rises` are the K found on the last walk. Gives how far the set points moved (K).
+ * leakage, humidifying steam. `rises` are the K expected there.
  */
-export function setCoils(rating: UnitRating, rises: Rises): number {
+export function setCoils(rating: UnitRating, rises: Rises): void {
   const { condition, operation } = rating;
-  const { supply, coolingCoilLeaving, heatingCoilLeaving, supplyMinimumHumidityRatio } = condition.setPoints;
-  const before = operation.coolingLeaving ?? operation.heatingLeaving ?? Number.NaN;
-  const forSupply = (rise: number) => (supply === undefined ? undefined : supply - rise);
-  if (condition.season === "cooling") {
-    operation.coolingLeaving = lower(coolingCoilLeaving, forSupply(rises.afterCooling));
-    operation.heatingLeaving = heatingCoilLeaving;
-  } else {
-    operation.coolingLeaving = coolingCoilLeaving;
-    operation.heatingLeaving = heatingCoilLeaving ?? forSupply(rises.afterHeating);
-  }
-  operation.humidifierLeaving = supplyMinimumHumidityRatio;
-  const after = operation.coolingLeaving ?? operation.heatingLeaving ?? Number.NaN;
-  const moved = Math.abs(after - before);
-  return Number.isNaN(moved) && Number.isNaN(before) && Number.isNaN(after) ? 0 : moved;
+  operation.coolingLeaving = coolingLeavingFor(condition, rises);
+  operation.heatingLeaving = heatingLeavingFor(condition, rises);
+  operation.humidifierLeaving = condition.setPoints.supplyMinimumHumidityRatio;
 }
 
-function lower(first: number | undefined, second: number | undefined): number | undefined {
-  if (first === undefined) return second;
-  if (second === undefined) return first;
-  return Math.min(first, second);
+/** K by which the coils' set points would move from the rises that they were made with to those found. */
+export function setPointsMoved({ condition }: UnitRating, used: Rises, found: Rises): number {
+  return Math.max(
+    distance(coolingLeavingFor(condition, used), coolingLeavingFor(condition, found)),
+    distance(heatingLeavingFor(condition, used), heatingLeavingFor(condition, found)),
+  );
+}
+
+function distance(a: number | undefined, b: number | undefined): number {
+  return a === undefined || b === undefined ? 0 : Math.abs(a - b);
+}
+
+function coolingLeavingFor({ season, setPoints }: Condition, rises: Rises): number | undefined {
+  const { supply, coolingCoilLeaving } = setPoints;
+  if (season === "heating" || supply === undefined) return coolingCoilLeaving;
+  return lower(coolingCoilLeaving, supply - rises.afterCooling);
+}
+
+function heatingLeavingFor({ season, setPoints }: Condition, rises: Rises): number | undefined {
+  const { supply, heatingCoilLeaving } = setPoints;
+  if (season === "cooling" || heatingCoilLeaving !== undefined || supply === undefined) return heatingCoilLeaving;
+  return supply - rises.afterHeating;
+}
+
+function lower(first: number | undefined, second: number): number {
+  return first === undefined ? second : Math.min(first, second);
 }
 
 /** K of rise from the leaving plane of the last coil of each role to the supply. */
@@ -36,13 +48,9 @@ export interface Rises {
 }
 
 /** Reads the rises from a walked unit. */
-export function readRises(unit: Unit, rating: UnitRating, rises: Rises): void {
-  rises.afterCooling = riseBehind(rating, lastWithRole(unit, "cooling"));
-  rises.afterHeating = riseBehind(rating, lastWithRole(unit, "heating"));
-}
-
-function lastWithRole(unit: Unit, role: "cooling" | "heating"): number {
-  return unit.sections.findLastIndex((section) => section.behaviour.role === role);
+export function readRises(rating: UnitRating, { lastCooling, lastHeating }: UnitSearch, rises: Rises): void {
+  rises.afterCooling = riseBehind(rating, lastCooling);
+  rises.afterHeating = riseBehind(rating, lastHeating);
 }
 
 function riseBehind(rating: UnitRating, index: number): number {
