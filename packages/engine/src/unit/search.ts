@@ -1,7 +1,12 @@
 import type { RootGuess } from "#numerics/find-root-near";
 import { createQuasiNewton, type QuasiNewton } from "#numerics/quasi-newton";
-import type { Rises } from "./set-points.ts";
 import type { Unit } from "./unit.ts";
+
+/** K of rise from the leaving plane of the last coil of each role to the supply. */
+export interface Rises {
+  afterCooling: number;
+  afterHeating: number;
+}
 
 /** Unknowns of one way to run the unit, as they were found last. */
 export interface Known {

@@ -1,6 +1,6 @@
 import type { Condition } from "#duty/condition";
 import type { UnitRating } from "./rating.ts";
-import type { UnitSearch } from "./search.ts";
+import type { Rises, UnitSearch } from "./search.ts";
 
 /**
  * Sets what the coils have to reach so that the supply set point holds after everything downstream of them: fan heat,
@@ -39,12 +39,6 @@ function heatingLeavingFor({ season, setPoints }: Condition, rises: Rises): numb
 
 function lower(first: number | undefined, second: number): number {
   return first === undefined ? second : Math.min(first, second);
-}
-
-/** K of rise from the leaving plane of the last coil of each role to the supply. */
-export interface Rises {
-  afterCooling: number;
-  afterHeating: number;
 }
 
 /** Reads the rises from a walked unit. */

@@ -2,8 +2,8 @@ import type { Condition } from "#duty/condition";
 import { density } from "#fluid/moist-air";
 import { readExternalStatic, walkToMixingBox } from "./balance.ts";
 import type { UnitRating } from "./rating.ts";
-import type { UnitSearch } from "./search.ts";
-import { type Rises, readRises, setPointsMoved } from "./set-points.ts";
+import type { Rises, UnitSearch } from "./search.ts";
+import { readRises, setPointsMoved } from "./set-points.ts";
 import type { Unit } from "./unit.ts";
 import { fanRatingAt, walk } from "./walk.ts";
 
