@@ -8,17 +8,17 @@ import { readProfiles } from "@oncethrough/engine/rule/profile";
 import { rules } from "@oncethrough/engine/rule/rules";
 import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
 
-const root = new URL("../../../", import.meta.url);
+// The suites run bundled, from the project's root.
 const textsOf = (folder: string) =>
-  readdirSync(new URL(folder, root))
+  readdirSync(folder)
     .filter((name) => name.endsWith(".yaml"))
-    .map((path) => ({ path, text: readFileSync(new URL(`${folder}/${path}`, root), "utf8") }));
+    .map((path) => ({ path, text: readFileSync(`${folder}/${path}`, "utf8") }));
 
 const catalogue = readCatalogue(textsOf("catalogue"));
 const profile = readProfiles(textsOf("profiles"), rules).byName.get("common practice")!;
 
 function exampleJob(name: string): Job {
-  const { job, problems } = readJob(readFileSync(new URL(`examples/${name}.yaml`, root), "utf8"), catalogue);
+  const { job, problems } = readJob(readFileSync(`examples/${name}.yaml`, "utf8"), catalogue);
   if (job === undefined) throw new Error(`${name} does not read: ${JSON.stringify(problems)}`);
   return job;
 }
