@@ -3,7 +3,7 @@ import type { UnitSystem } from "#quantity/kind";
 import { displayUnit, fromDisplay, printQuantity, toDisplay } from "#quantity/print";
 import type { DisplayItem, DisplayList, TextItem } from "#section/display";
 import type { FanDesign } from "#section/fan/design";
-import { speedRange } from "#section/fan/speed-range";
+import { highestSpeed } from "#section/fan/speed-range";
 import {
   atDensity,
   curvePoints,
@@ -55,7 +55,7 @@ export function fanChart(options: FanChartOptions): FanChartList {
   const chosen = points.find((point) => point.key === options.picked) ?? points[0];
   if (chosen === undefined) throw new RangeError("the fan stands at every condition: there is no point to draw");
   const density = chosen.density;
-  const limit = speedLimit(design);
+  const limit = highestSpeed(design);
   const fastest = Math.max(...points.map((point) => point.speed));
   const top = limit < 1.35 * fastest ? Math.max(limit, fastest) : 1.15 * fastest;
   const axis = flowAxis(axisEnd(design, points, chosen), width, system);
@@ -88,11 +88,6 @@ export function fanChart(options: FanChartOptions): FanChartList {
       ...pickedWords(drawn, pickedPoint, room),
     ],
   };
-}
-
-/** rev/s that neither class nor speed control lets the fan pass. */
-function speedLimit(design: FanDesign): number {
-  return Math.min(design.maximumSpeed, speedRange(design)?.highest ?? Number.POSITIVE_INFINITY);
 }
 
 function axisEnd(design: FanDesign, points: readonly FanChartPoint[], chosen: FanChartPoint): number {

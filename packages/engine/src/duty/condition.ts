@@ -46,6 +46,8 @@ export interface OutdoorAir {
   readonly windPressureCoefficient?: number;
   /** kg/s m² of rain or snow through the intake opening that the intake has to keep out; 0 in dry weather. */
   readonly rain: number;
+  /** Snow that the intake is to keep out on such a day; none when left out. */
+  readonly snow?: "light" | "heavy" | "drifting";
 }
 
 /** What the building sends back. */

@@ -77,7 +77,7 @@ export function conditionOfDay(duty: Duty, day: Day, fixedSpeed: number | undefi
     name: day.name,
     season: day.season,
     barometricPressure,
-    outdoor: { dryBulb: day.outdoor.dryBulb, humidityRatio, windSpeed: 0, rain: 0 },
+    outdoor: { dryBulb: day.outdoor.dryBulb, humidityRatio, windSpeed: 0, rain: 0, ...snowOf(duty, day) },
     returnAir: returnAirOf(duty, day, barometricPressure, humidityRatio),
     surroundings: surroundingsOf(duty, day, barometricPressure, humidityRatio),
     flow:
@@ -95,6 +95,12 @@ export function conditionOfDay(duty: Duty, day: Day, fixedSpeed: number | undefi
     },
     exhaust: exhaustOf(duty, day, barometricPressure),
   };
+}
+
+/** Snow falls on winter days of frost, as the site says. */
+function snowOf(duty: Duty, day: Day): Pick<Condition["outdoor"], "snow"> {
+  const { snow } = duty.site;
+  return day.season === "heating" && day.outdoor.dryBulb < 0 && snow !== "none" ? { snow } : {};
 }
 
 function oneFanOutCondition(duty: Duty, day: Day, fixedSpeed: number | undefined): Condition {

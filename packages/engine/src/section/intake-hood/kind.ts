@@ -1,5 +1,6 @@
 import { abruptExpansionLoss } from "#component/fitting-loss";
 import { defineKind, type Note, type WorkingLine } from "../contract.ts";
+import { snowAdvice } from "../snow-advice.ts";
 import { type IntakeHoodDesign, intakeHoodFields, prepareIntakeHood } from "./design.ts";
 import { intakeHoodLosses } from "./losses.ts";
 import { intakeHoodParts } from "./parts.ts";
@@ -103,6 +104,8 @@ export const intakeHood = defineKind({
     if (condition.outdoor.rain > 0 && !design.facesDown) {
       notes.push({ what: "a hood open in front keeps no rain out that comes with the air", weight: "caution" });
     }
-    return notes;
+    const { openingVelocity: velocity, density } = rating;
+    const { facesDown: isRising, openingArea: area } = design;
+    return [...notes, ...snowAdvice(condition, { velocity, area, density, plane: "the hood's opening", isRising })];
   },
 });

@@ -1,4 +1,5 @@
 import { defineKind, type Note, type WorkingLine } from "../contract.ts";
+import { snowAdvice } from "../snow-advice.ts";
 import { type LouverDesign, louverFields, prepareLouver } from "./design.ts";
 import { louverLosses } from "./losses.ts";
 import { louverParts } from "./parts.ts";
@@ -108,6 +109,9 @@ export const louver = defineKind({
         weight: "information",
       });
     }
-    return notes;
+    if (!design.isExposed) return notes;
+    const { faceVelocity: velocity, density } = rating;
+    const intake = { velocity, area: design.faceArea, density, plane: "the louver's face", isRising: false };
+    return [...notes, ...snowAdvice(condition, intake)];
   },
 });

@@ -4,6 +4,7 @@ import { type FanOut, oneFanOut } from "@oncethrough/engine/design/fan-out";
 import { type FanPowerVerdict, fanPowerVerdict } from "@oncethrough/engine/design/fan-power-limit";
 import { type FanRange, fanRange } from "@oncethrough/engine/design/fan-range";
 import { type FanCandidate, selectFans } from "@oncethrough/engine/design/fan-selection";
+import { type LargestFlow, largestFlow } from "@oncethrough/engine/design/largest-flow";
 import { fanSectionTask } from "@oncethrough/engine/design/section-task";
 import type { Job } from "@oncethrough/engine/job/job";
 import type { DeclaredComparison } from "@oncethrough/engine/section/declared";
@@ -32,6 +33,8 @@ export interface FanOutput {
   /** What turns and how long it lasts; left out when the fan stands. */
   readonly mechanics?: FanMechanics;
   readonly range: FanRange;
+  /** With filters clean and the fan at the range's highest speed; left out where it finds no balance. */
+  readonly largestFlow?: LargestFlow;
   readonly oneFanOut: OneFanOutOutput;
   readonly powerLimit: FanPowerVerdict;
   /** The seller's rating beside ours, where the job declares one. */
@@ -119,6 +122,8 @@ export function fanOf(job: Job, request: FanRequest): FanOutput {
   const declared = compareDeclared(design, record);
   const { supplyAirflow, redundancy, utilities } = job.duty;
   const leastShare = (supplyAirflow.minimum ?? supplyAirflow.design) / supplyAirflow.design;
+  const range = fanRange(job.unit, chosen, { ...met, leastShare });
+  const most = largestFlow(job.unit, chosen, range.highestSpeed);
   return {
     format: "oncethrough fan 1",
     tag: job.tag,
@@ -129,7 +134,8 @@ export function fanOf(job: Job, request: FanRequest): FanOutput {
     ...(sound === undefined ? {} : { sound }),
     electrical: fanElectrical(design, record, utilities.electricity.voltage),
     ...(mechanics === undefined ? {} : { mechanics }),
-    range: fanRange(job.unit, chosen, { ...met, leastShare }),
+    range,
+    ...(most === undefined ? {} : { largestFlow: most }),
     oneFanOut: { wanted: redundancy.airflowWithOneFanOut, ...oneFanOut(job.unit, chosen) },
     powerLimit: fanPowerVerdict(job.unit, rating, design.speedControlled && leastShare < 1),
     ...(declared === undefined ? {} : { declared }),

@@ -82,6 +82,27 @@ export const range = record(
   "overloadAbove",
 );
 
+/** The most air that the unit can draw. */
+export const largestFlow = record({
+  fanSpeed: number("rev/s"),
+  limitedBy: { enum: ["speed", "motor"] },
+  share: number("of design airflow"),
+  dryAirFlow: number("kg/s of dry air that leave the unit"),
+  intakeAirflow: number("m³/s that enter it"),
+  intake: listOf(
+    record(
+      {
+        section: text("name"),
+        kind: text(),
+        velocity: number("m/s in a hood's opening, in a louver's free area"),
+        marginToOnset: number("share left to the onset of water penetration; negative beyond it"),
+      },
+      "marginToOnset",
+    ),
+    "sections of the intake in airflow order",
+  ),
+});
+
 /** The array with one fan out. */
 export const oneFanOut = record({
   wanted: number("share of design airflow that the duty wants"),
