@@ -26,7 +26,7 @@ export function damperOpenShare(lossCoefficient: number): number {
  * @param height m, 0.1…5: of the face across the blades' axes
  * @returns dB: sound power level re 1 pW
  * @outside the formula goes on; still air gives minus infinity
- * @example damperSoundPower(1000, 0.5, 20.32, 0.09290304, 0.3048) // 68.3 ± 0.1
+ * @example damperSoundPower(1000, 0.5, 20.32, 0.09290304, 0.3048) // 68.42 ± 0.01
  * @source reynolds-bledsoe-1991 dampers
  */
 export function damperSoundPower(

@@ -6,9 +6,9 @@ import type { FromWorker, ToWorker } from "./task.ts";
  * The page's worker: does one task after the other, and between two steps listens whether it is to stop.
  */
 
-let shelf: BookShelf | undefined;
+/** What the worker has been told, and the work that stands before the next. */
+const desk: { shelf: BookShelf | undefined; before: Promise<void> } = { shelf: undefined, before: Promise.resolve() };
 const stopped = new Set<number>();
-let before: Promise<void> = Promise.resolve();
 
 const tell = (message: FromWorker) => self.postMessage(message);
 
@@ -19,6 +19,7 @@ function breath(): Promise<void> {
 
 async function work({ id, task }: Extract<ToWorker, { say: "do" }>): Promise<void> {
   try {
+    const { shelf } = desk;
     if (shelf === undefined) throw new Error("the worker has no catalogue yet");
     await breath();
     const steps = perform(task, shelf);
@@ -38,7 +39,7 @@ async function work({ id, task }: Extract<ToWorker, { say: "do" }>): Promise<voi
 }
 
 self.addEventListener("message", ({ data }: MessageEvent<ToWorker>) => {
-  if (data.say === "catalogue") shelf = new BookShelf(readCatalogue(data.files));
+  if (data.say === "catalogue") desk.shelf = new BookShelf(readCatalogue(data.files));
   else if (data.say === "stop") stopped.add(data.id);
-  else before = before.then(() => work(data));
+  else desk.before = desk.before.then(() => work(data));
 });

@@ -8,7 +8,14 @@ import { glued, separator, wrapped } from "../ink.ts";
 import type { Style } from "../rate/rate-print.ts";
 import { type Column, printTable } from "../table.ts";
 import type { FanOutput, FanPoint } from "./fan-output.ts";
-import { printElectrical, printMechanics, printOneFanOut, printPowerLimit, printRange } from "./fan-standing-print.ts";
+import {
+  printElectrical,
+  printLargestFlow,
+  printMechanics,
+  printOneFanOut,
+  printPowerLimit,
+  printRange,
+} from "./fan-standing-print.ts";
 
 /** What the fan is, where it works at every condition, and all of it at one. */
 export function printFan(output: FanOutput, figures: readonly FigureLine<SectionRating>[], style: Style): string {
@@ -18,6 +25,7 @@ export function printFan(output: FanOutput, figures: readonly FigureLine<Section
     printPoint(output, figures, style),
     printSound(output, style),
     printRange(output, style),
+    printLargestFlow(output, style),
     printOneFanOut(output, style),
     printMechanics(output, style),
     printElectrical(output, style),

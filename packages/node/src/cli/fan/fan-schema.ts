@@ -3,7 +3,7 @@ import { fan } from "@oncethrough/engine/section/fan/kind";
 import { declaredRecord } from "../declared-schema.ts";
 import { figuresOfKind, workingLine } from "../rate/rate-schema.ts";
 import { listOf, number, published, record, text } from "../schema/describe.ts";
-import { electrical, mechanics, oneFanOut, powerLimit, range } from "./fan-standing-schema.ts";
+import { electrical, largestFlow, mechanics, oneFanOut, powerLimit, range } from "./fan-standing-schema.ts";
 
 const built = record({
   wheel: text("name of the catalogue record"),
@@ -74,6 +74,7 @@ export function fanSchema(): object {
         electrical,
         mechanics,
         range,
+        largestFlow,
         oneFanOut,
         powerLimit,
         declared: declaredRecord(),
@@ -82,6 +83,7 @@ export function fanSchema(): object {
       },
       "sound",
       "mechanics",
+      "largestFlow",
       "declared",
       "alternatives",
       "working",

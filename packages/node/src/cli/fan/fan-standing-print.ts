@@ -40,6 +40,26 @@ export function printRange({ range, fan }: FanOutput, style: Style): string {
   return `${ink.quiet("over the range of speed and the flows of the duty")}\n${wrapped(words.join(separator), columns)}`;
 }
 
+/** The most air that the unit can draw, and what that does at the intake. */
+export function printLargestFlow({ largestFlow }: FanOutput, style: Style): string {
+  if (largestFlow === undefined) return "";
+  const { ink, columns } = style;
+  const say = sayIn(style);
+  const { fanSpeed, limitedBy, share, intakeAirflow, intake } = largestFlow;
+  const bound = limitedBy === "motor" ? "as fast as the motor lets it" : "at its highest speed";
+  const words = [
+    `fan ${bound}, ${say(fanSpeed, "rotationalSpeed")}: ${say(share, "share")} of design airflow, ${say(intakeAirflow, "actualAirflow")} in at the intake`,
+    ...intake.map(({ section, velocity, marginToOnset }) => {
+      const onset =
+        marginToOnset === undefined
+          ? ""
+          : `, ${say(marginToOnset, "share")} below the velocity at which water comes through`;
+      return `${section} ${say(velocity, "velocity")}${onset}`;
+    }),
+  ];
+  return `${ink.quiet("most air that can come, filters clean")}\n${wrapped(words.join(separator), columns)}`;
+}
+
 function springWords({ resonance, isolatesAbove, lowestSpeed }: FanOutput["range"], say: Say): string {
   const where = lowestSpeed < isolatesAbove ? "; the speed control reaches that: bar these speeds" : "";
   return `springs resonate at ${say(resonance, "rotationalSpeed")} and amplify below ${say(isolatesAbove, "rotationalSpeed")}${where}`;
