@@ -104,3 +104,19 @@ export function tubeCoefficient(coil: Coil, liquid: Liquid, massFlow: number, te
   const nusselt = coil.turbulators ? turbulatedNusselt(bare, reynolds, prandtl) : bare;
   return (coil.surface.tubeHeatFactor * nusselt * conductivity) / diameter;
 }
+
+/**
+ * Empties the sums of a march.
+ *
+ * @param c record: the sums
+ * @example (() => { const c = { heat: 5 }; clearSums(c); return c.heat; })() // 0
+ * @source definition
+ */
+export function clearSums(c: Coefficients): void {
+  c.heat = 0;
+  c.sensibleHeat = 0;
+  c.condensate = 0;
+  c.condensateEnthalpy = 0;
+  c.wetRows = 0;
+  c.wetEfficiency = 0;
+}

@@ -6,10 +6,11 @@ import {
   moistAirSpecificHeat,
 } from "#fluid/moist-air";
 import { saturationHumidityRatio } from "#fluid/saturation";
-import { setAirSide, setLiquidSide, setRowAir } from "./coefficients.ts";
+import { clearSums, setAirSide, setLiquidSide, setRowAir } from "./coefficients.ts";
 import type { Coil } from "./coil.ts";
 import { solveElement } from "./element.ts";
 import { gatherPerformance } from "./gather.ts";
+import { addToBalance, clearBalance, largestImbalance, passRow } from "./level-balance.ts";
 import { correctLiquid } from "./liquid-correction.ts";
 import type { CoilInlet, CoilPerformance, CoilWork } from "./performance.ts";
 
@@ -137,9 +138,10 @@ function startCold(coil: Coil, inlet: CoilInlet, work: CoilWork): void {
 
 /** One walk along the rows with the liquid temperatures as they stand; returns the largest imbalance of a level, K. */
 function march(coil: Coil, inlet: CoilInlet, work: CoilWork, passes: number): number {
-  const { c, element, liquid, imbalance, sensitivity, elementSensitivity, matrix } = work;
+  const { c, element, liquid } = work;
   const { levels } = coil;
-  clearSums(work, levels);
+  clearSums(c);
+  clearBalance(work, levels);
   let dryBulb = inlet.dryBulb;
   let humidityRatio = inlet.humidityRatio;
   // The air knows only of the levels that it has passed: from `first` up to before `end`.
@@ -167,20 +169,11 @@ function march(coil: Coil, inlet: CoilInlet, work: CoilWork, passes: number): nu
       c.condensateEnthalpy += carried;
       mixedMoisture += width * element.leavingHumidityRatio;
       mixedEnthalpy += width * enthalpyFromHumidityRatio(element.leavingDryBulb, element.leavingHumidityRatio);
-      imbalance[l + 1]! -= element.heat / c.liquidCapacity;
       first = Math.min(first, Math.max(0, l - 1));
       end = Math.max(end, l);
-      for (let j = first; j < end; j++) {
-        // Change of this element's heat with the liquid leaving level j (index j + 1 of the temperatures).
-        const change = element.airSlope * sensitivity[j]! - (j + 1 === l ? element.liquidSlope : 0);
-        matrix[l * levels + j]! -= change / c.liquidCapacity;
-        elementSensitivity[j]! -= change / c.airCapacity;
-      }
+      addToBalance(work, levels, l, first, end);
     }
-    for (let j = first; j < end; j++) {
-      sensitivity[j]! += elementSensitivity[j]!;
-      elementSensitivity[j] = 0;
-    }
+    passRow(work, first, end);
     const leaving = dryBulbFromEnthalpy(mixedEnthalpy, mixedMoisture);
     c.sensibleHeat += c.dryAirFlow * moistAirSpecificHeat(humidityRatio) * (dryBulb - leaving);
     dryBulb = leaving;
@@ -188,28 +181,5 @@ function march(coil: Coil, inlet: CoilInlet, work: CoilWork, passes: number): nu
     work.rowDryBulb[r] = dryBulb;
     work.rowHumidityRatio[r] = humidityRatio;
   }
-  let most = 0;
-  for (let l = 1; l <= levels; l++) {
-    imbalance[l]! += liquid[l]! - liquid[l - 1]!;
-    most = Math.max(most, Math.abs(imbalance[l]!));
-  }
-  return most;
-}
-
-function clearSums(work: CoilWork, levels: number): void {
-  const { c } = work;
-  c.heat = 0;
-  c.sensibleHeat = 0;
-  c.condensate = 0;
-  c.condensateEnthalpy = 0;
-  c.wetRows = 0;
-  c.wetEfficiency = 0;
-  work.imbalance.fill(0, 0, levels + 1);
-  work.sensitivity.fill(0, 0, levels + 1);
-  work.elementSensitivity.fill(0, 0, levels + 1);
-  work.matrix.fill(0, 0, levels * levels);
-  for (let l = 0; l < levels; l++) {
-    work.matrix[l * levels + l] = 1;
-    if (l > 0) work.matrix[l * levels + l - 1] = -1;
-  }
+  return largestImbalance(work, levels);
 }

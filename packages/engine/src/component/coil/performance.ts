@@ -88,7 +88,7 @@ export function createPerformance(): CoilPerformance {
   };
 }
 
-/** Most rows and elements that a march holds. */
+/** Most rows, and elements and levels of a row grid, that a march holds. */
 const mostRows = 16;
 const mostElements = 2 * mostRows;
 
@@ -105,7 +105,10 @@ export interface CoilWork {
   /** °C and kg/kg behind each row. */
   readonly rowDryBulb: Float64Array;
   readonly rowHumidityRatio: Float64Array;
-  /** What the march found last: imbalance of each level, and the matrix of the correction. */
+  /**
+   * What the march found last: imbalance of each level (K), the matrix of the correction, and by how much the air before
+   * the row in hand, and behind its elements so far, moves with the liquid leaving each level.
+   */
   readonly imbalance: Float64Array;
   readonly matrix: Float64Array;
   readonly sensitivity: Float64Array;
@@ -169,24 +172,25 @@ export interface ElementState {
  * Room for the march of any coil.
  *
  * @param slots count, 32…4096: elements to be held; 32 are enough for the row grid
+ * @param levels count, 16…400: levels to be held; 16 are enough for the row grid
  * @returns record: caller-owned numbers
- * @outside fewer than 32 are too few for a coil of sixteen rows
+ * @outside fewer are too few for a coil of sixteen rows
  * @example createCoilWork().levels // 0
  * @source definition
  */
-export function createCoilWork(slots = mostElements): CoilWork {
+export function createCoilWork(slots = mostElements, levels = mostRows): CoilWork {
   return {
-    liquid: new Float64Array(mostRows + 1),
+    liquid: new Float64Array(levels + 1),
     root: new Float64Array(slots),
     surface: new Float64Array(slots),
     heat: new Float64Array(slots),
     wet: new Float64Array(slots),
     rowDryBulb: new Float64Array(mostRows),
     rowHumidityRatio: new Float64Array(mostRows),
-    imbalance: new Float64Array(mostRows + 1),
-    matrix: new Float64Array(mostRows * mostRows),
-    sensitivity: new Float64Array(mostRows + 1),
-    elementSensitivity: new Float64Array(mostRows + 1),
+    imbalance: new Float64Array(levels + 1),
+    matrix: new Float64Array(levels * levels),
+    sensitivity: new Float64Array(levels + 1),
+    elementSensitivity: new Float64Array(levels + 1),
     c: {
       lanes: 1,
       dryAirFlow: 0,
