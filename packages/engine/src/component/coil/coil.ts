@@ -101,14 +101,30 @@ export function buildCoil(make: CoilMake): Coil {
     Math.log(surface.tubeOutsideDiameter / bank.tubeInsideDiameter) /
       (2 * Math.PI * tubeConductivity * make.finnedLength * make.tubesPerRow) +
     make.foulingOutside / outsideRow;
+  const { row, level, width } = layWaterPath(make.rows, levels, make.flow);
   return {
-    ...make,
+    surface,
+    rows: make.rows,
+    tubesPerRow: make.tubesPerRow,
+    finnedLength: make.finnedLength,
+    finsPerLength: make.finsPerLength,
+    finThickness: make.finThickness,
+    finMaterial: make.finMaterial,
+    tubeWall: make.tubeWall,
+    tubeMaterial: make.tubeMaterial,
+    circuits: make.circuits,
+    flow: make.flow,
+    turbulators: make.turbulators,
+    foulingInside: make.foulingInside,
+    foulingOutside: make.foulingOutside,
     bank,
     tubeConductivity,
     finConductivity: finMaterials[make.finMaterial].conductivity,
     passes,
     levels,
-    ...layWaterPath(make.rows, levels, make.flow),
+    row,
+    level,
+    width,
     outsideRow,
     insideRow,
     wallRow,

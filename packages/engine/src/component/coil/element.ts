@@ -25,53 +25,33 @@ const mostPasses = 8;
  * @param coil record: the coil
  * @param e count, 0…255: element of the coil
  * @param slot count, 0…4095: place of its surface temperatures in the work
- * @param pressure Pa, 50000…110000: absolute pressure
- * @param liquidIn °C, -40…150: liquid entering the element
- * @param liquidMean °C, -40…150: liquid in its middle
  * @param passes count, 1…3: times that the wet surface temperature is improved
- * @param work record: air in `work.element`, coefficients in `work.c`
+ * @param work record: air, pressure and liquid in `work.element`, coefficients in `work.c`
  * @outside keeps answering
  * @example (() => { const work = { c: { tubeCoefficient: 1000, tubeCoefficientSlope: 0, airCoefficient: 50, surfaceEfficiency: 1,
- *   airCapacity: 1000, liquidCapacity: 1e9, lanes: 1 }, element: { dryBulb: 20, humidityRatio: 0.005 }, liquid: [60], root: [60],
- *   surface: [60], wet: [0] }; solveElement({ insideRow: 1, foulingRow: 0, wallRow: 0, outsideRow: 10, width: [1], rows: 1,
- *   levels: 1 }, 0, 0, 101325, 60, 60, 1, work); return work.element.leavingDryBulb; })() // 31.3388 ± 1e-3
+ *   airCapacity: 1000, liquidCapacity: 1e9, lanes: 1 }, element: { dryBulb: 20, humidityRatio: 0.005, liquidIn: 60, liquidMean: 60 }, liquid: [60], root: [60], surface: [60], wet: [0] }; solveElement({ insideRow: 1, foulingRow: 0, wallRow: 0,
+ *   outsideRow: 10, width: [1], rows: 1, levels: 1 }, 0, 0, 1, work); return work.element.leavingDryBulb; })() // 31.3388 ± 1e-3
  * @source derived-here ashrae-hvac-2020-ch23 wet surface; the larger of dry and wet by braun-1989
  */
-export function solveElement(
-  coil: Coil,
-  e: number,
-  slot: number,
-  pressure: number,
-  liquidIn: number,
-  liquidMean: number,
-  passes: number,
-  work: CoilWork,
-): void {
+export function solveElement(coil: Coil, e: number, slot: number, passes: number, work: CoilWork): void {
   const { c, element } = work;
+  const { liquidIn, liquidMean } = element;
   const inside =
     1 / ((c.tubeCoefficient + c.tubeCoefficientSlope * (liquidMean - work.liquid[0]!)) * coil.insideRow) +
     coil.foulingRow;
-  const behindRoot = inside + coil.wallRow;
+  element.behindRoot = inside + coil.wallRow;
   const wasWet = work.wet[slot] !== 0;
-  solveDry(coil, e, slot, liquidIn, liquidMean, behindRoot, work);
+  solveDry(coil, e, slot, work);
   // No point of the surface is colder than the liquid: with that above the dew point nothing condenses.
   if (liquidIn >= element.dryBulb) return;
-  const wetnessIn = saturationHumidityRatio(liquidIn, pressure);
-  if (wetnessIn >= element.humidityRatio) return;
-  if (!wasWet && !canCondense(coil, e, pressure, liquidMean, behindRoot, work)) return;
-  solveWet(coil, e, slot, pressure, liquidIn, wetnessIn, liquidMean, behindRoot, passes, work);
+  if (element.wetnessIn >= element.humidityRatio) return;
+  if (!wasWet && !canCondense(coil, e, work)) return;
+  solveWet(coil, e, slot, passes, work);
 }
 
-function solveDry(
-  coil: Coil,
-  e: number,
-  slot: number,
-  liquidIn: number,
-  liquidMean: number,
-  behindRoot: number,
-  work: CoilWork,
-): void {
+function solveDry(coil: Coil, e: number, slot: number, work: CoilWork): void {
   const { c, element } = work;
+  const { liquidIn, behindRoot } = element;
   const outside = 1 / (c.airCoefficient * c.surfaceEfficiency * coil.outsideRow);
   // Rows that share a level; a lane is the part of a tube's length that the fine grid takes at a time.
   const perLevel = coil.rows / coil.levels;
@@ -90,25 +70,15 @@ function solveDry(
   element.surfaceEfficiency = c.surfaceEfficiency;
   work.wet[slot] = 0;
   if (Number.isNaN(work.root[slot]!)) {
-    const root = liquidMean + (heat / width) * behindRoot;
+    const root = element.liquidMean + (heat / width) * behindRoot;
     work.root[slot] = root;
     work.surface[slot] = root + 0.2 * (element.dryBulb - root);
   }
 }
 
-function solveWet(
-  coil: Coil,
-  e: number,
-  slot: number,
-  pressure: number,
-  liquidIn: number,
-  wetnessIn: number,
-  liquidMean: number,
-  behindRoot: number,
-  passes: number,
-  work: CoilWork,
-): void {
+function solveWet(coil: Coil, e: number, slot: number, passes: number, work: CoilWork): void {
   const { c, element } = work;
+  const { pressure, liquidIn, liquidMean, liquidOut, wetnessIn, behindRoot } = element;
   const { bank } = coil;
   const finShare = bank.finArea / bank.outsideArea;
   const lewis = coil.surface.lewisFactor;
@@ -126,15 +96,19 @@ function solveWet(
   const wetnessMean = saturationHumidityRatio(liquidMean, pressure);
   const potential = airPotential - liquidIn - kappa * wetnessIn;
   // The chord of the saturation curve over the liquid's whole rise; it never reaches the air's own temperature.
-  const liquidOut = Math.min(air, 2 * liquidMean - liquidIn);
-  const liquidRise = chord(kappa, liquidIn, wetnessIn, liquidOut, saturationHumidityRatio(liquidOut, pressure));
+  const liquidRise =
+    liquidOut < air
+      ? chord(kappa, liquidIn, wetnessIn, liquidOut, element.wetnessOut)
+      : chord(kappa, liquidIn, wetnessIn, air, saturationHumidityRatio(air, pressure));
 
   let wetnessRoot = saturationHumidityRatio(root, pressure);
   let wetnessSurface = saturationHumidityRatio(surface, pressure);
   const coefficient = c.airCoefficient * c.wetFactor;
   const { wetTransfers: transfers, wetSensibleReach: sensibleReach } = c;
   const latentReach = lewis === 1 ? sensibleReach : 1 - Math.exp(-transfers / lewis);
-  const seen = (capacity * perLevel) / c.lanes;
+  const perHeat = 1 / width;
+  const liquidReach = liquidShare / liquidRise;
+  const seen = (capacity * perLevel * liquidRise) / (c.lanes * c.liquidCapacity);
   let heat = 0;
   let slope = 0;
   let efficiency = 1;
@@ -150,9 +124,9 @@ function solveWet(
     const reachOnSurface = meanReach(sensibleReach, latentReach, air - surface, kappa * (moisture - wetnessSurface));
     const outside = 1 / ((lewis === 1 ? transfers : -Math.log(1 - reachOnSurface)) * capacity * efficiency);
     const reach = 1 - Math.exp(-1 / ((outside + rootRise * behindRoot) * capacity));
-    slope = (liquidShare / liquidRise) * (1 - Math.exp((-reach * seen * liquidRise) / c.liquidCapacity));
+    slope = liquidReach * (1 - Math.exp(-reach * seen));
     heat = slope * potential;
-    const perWidth = heat / width;
+    const perWidth = heat * perHeat;
     root = Math.min(air, Math.max(liquidIn, liquidMean + perWidth * behindRoot));
     // The surface that would do the same if it were one temperature all over, by one Newton step on the saturation curve.
     const surfacePotential = airPotential - perWidth / (capacity * reachOnSurface);
@@ -217,20 +191,13 @@ function meanReach(sensible: number, latent: number, byHeat: number, byMoisture:
  * Whether water can condense: the dry fin's mean is colder than the dew point. What a fin's cold root would condense
  * before that, its warm rim would give back.
  */
-function canCondense(
-  coil: Coil,
-  e: number,
-  pressure: number,
-  liquidMean: number,
-  behindRoot: number,
-  work: CoilWork,
-): boolean {
+function canCondense(coil: Coil, e: number, work: CoilWork): boolean {
   const { c, element } = work;
   const perWidth = (element.heat * c.lanes) / coil.width[e]!;
-  const root = liquidMean + perWidth * behindRoot;
+  const root = element.liquidMean + perWidth * element.behindRoot;
   const middle = (element.dryBulb + element.leavingDryBulb) / 2;
   const mean = Math.max(root, middle - perWidth / (c.airCoefficient * coil.outsideRow));
-  return saturationHumidityRatio(mean, pressure) < element.humidityRatio;
+  return saturationHumidityRatio(mean, element.pressure) < element.humidityRatio;
 }
 
 /** K below the dew point at which a fin's mean surface counts as wet all over. */

@@ -4,6 +4,7 @@ import {
   enthalpyFromHumidityRatio,
   moistAirSpecificHeat,
 } from "#fluid/moist-air";
+import { saturationHumidityRatio } from "#fluid/saturation";
 import { clearSums, setAirSide, setLiquidSide, setRowAir } from "./coefficients.ts";
 import { type Coil, layWaterPath } from "./coil.ts";
 import { solveElement } from "./element.ts";
@@ -142,6 +143,7 @@ function startFromRows({ coil, fine, lanes, coarse, rows, cells }: FineGrid): vo
 function marchLanes(grid: FineGrid, inlet: CoilInlet, passes: number): number {
   const { fine, cells, lanes } = grid;
   const { c } = cells;
+  cells.element.pressure = inlet.pressure;
   clearSums(c);
   clearBalance(cells, fine.levels);
   grid.dryBulb.fill(inlet.dryBulb);
@@ -176,6 +178,7 @@ function walkTube(grid: FineGrid, inlet: CoilInlet, e: number, passes: number): 
   const { fine, lanes, cells } = grid;
   const { c, element } = cells;
   const width = fine.width[e]! / lanes;
+  const cools = inlet.liquidTemperature < inlet.dryBulb;
   const backwards = fine.level[e]! % 2 === 1;
   const share = ((fine.width[e]! * fine.levels) / fine.rows) * c.liquidCapacity;
   let liquid = cells.liquid[fine.level[e]!]!;
@@ -187,7 +190,15 @@ function walkTube(grid: FineGrid, inlet: CoilInlet, e: number, passes: number): 
     const slot = e * lanes + lane;
     element.dryBulb = grid.dryBulb[lane]!;
     element.humidityRatio = grid.humidityRatio[lane]!;
-    solveElement(fine, e, slot, inlet.pressure, liquid, liquid + cells.heat[slot]! / (2 * share), passes, cells);
+    const half = cells.heat[slot]! / (2 * share);
+    element.liquidIn = liquid;
+    element.liquidMean = liquid + half;
+    element.liquidOut = liquid + 2 * half;
+    if (cools) {
+      element.wetnessIn = saturationHumidityRatio(liquid, inlet.pressure);
+      element.wetnessOut = saturationHumidityRatio(element.liquidOut, inlet.pressure);
+    }
+    solveElement(fine, e, slot, passes, cells);
     cells.heat[slot] = element.heat;
     gatherCell(grid, inlet, lane, slot, width);
     liquid += element.heat / share;

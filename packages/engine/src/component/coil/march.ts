@@ -136,12 +136,19 @@ function startCold(coil: Coil, inlet: CoilInlet, work: CoilWork): void {
   work.elements = coil.row.length;
 }
 
+/** How moist saturated air would be at the liquid's temperatures. */
+function setWetness({ liquid, wetness }: CoilWork, levels: number, pressure: number): void {
+  for (let l = 0; l <= levels; l++) wetness[l] = saturationHumidityRatio(liquid[l]!, pressure);
+}
+
 /** One walk along the rows with the liquid temperatures as they stand; returns the largest imbalance of a level, K. */
 function march(coil: Coil, inlet: CoilInlet, work: CoilWork, passes: number): number {
-  const { c, element, liquid } = work;
+  const { c, element, liquid, wetness } = work;
   const { levels } = coil;
   clearSums(c);
   clearBalance(work, levels);
+  element.pressure = inlet.pressure;
+  if (inlet.liquidTemperature < inlet.dryBulb) setWetness(work, levels, inlet.pressure);
   let dryBulb = inlet.dryBulb;
   let humidityRatio = inlet.humidityRatio;
   // The air knows only of the levels that it has passed: from `first` up to before `end`.
@@ -157,8 +164,12 @@ function march(coil: Coil, inlet: CoilInlet, work: CoilWork, passes: number): nu
       const width = coil.width[e]!;
       element.dryBulb = dryBulb;
       element.humidityRatio = humidityRatio;
-      const liquidIn = liquid[l]!;
-      solveElement(coil, e, e, inlet.pressure, liquidIn, (liquidIn + liquid[l + 1]!) / 2, passes, work);
+      element.liquidIn = liquid[l]!;
+      element.liquidOut = liquid[l + 1]!;
+      element.liquidMean = (liquid[l]! + liquid[l + 1]!) / 2;
+      element.wetnessIn = wetness[l]!;
+      element.wetnessOut = wetness[l + 1]!;
+      solveElement(coil, e, e, passes, work);
       work.heat[e] = element.heat;
       c.heat += element.heat;
       c.wetRows += width * work.wet[e]!;

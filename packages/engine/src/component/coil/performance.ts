@@ -96,6 +96,8 @@ const mostElements = 2 * mostRows;
 export interface CoilWork {
   /** °C of the liquid at the levels' ends, from inlet to outlet. */
   readonly liquid: Float64Array;
+  /** kg/kg of saturated air as cold as that. */
+  readonly wetness: Float64Array;
   /** °C, root of the fins and effective surface of each element; NaN before the first march. */
   readonly root: Float64Array;
   readonly surface: Float64Array;
@@ -153,10 +155,20 @@ export interface Coefficients {
   wetEfficiency: number;
 }
 
-/** One element of the march: what enters, what it does. */
+/** One element of the march: what enters, what it does. Numbers that calls hand on stand here, so that none is boxed. */
 export interface ElementState {
   dryBulb: number;
   humidityRatio: number;
+  /** Pa absolute; °C of the liquid entering, in the element's middle and, as far as known, leaving. */
+  pressure: number;
+  liquidIn: number;
+  liquidMean: number;
+  liquidOut: number;
+  /** kg/kg of saturated air as cold as the liquid that enters and leaves; without use where the liquid heats. */
+  wetnessIn: number;
+  wetnessOut: number;
+  /** K/W of one row between liquid and root of the fins. */
+  behindRoot: number;
   heat: number;
   /** d heat / d air potential, d heat / d liquid inlet temperature. */
   airSlope: number;
@@ -181,6 +193,7 @@ export interface ElementState {
 export function createCoilWork(slots = mostElements, levels = mostRows): CoilWork {
   return {
     liquid: new Float64Array(levels + 1),
+    wetness: new Float64Array(levels + 1),
     root: new Float64Array(slots),
     surface: new Float64Array(slots),
     heat: new Float64Array(slots),
@@ -217,6 +230,13 @@ export function createCoilWork(slots = mostElements, levels = mostRows): CoilWor
     element: {
       dryBulb: 0,
       humidityRatio: 0,
+      pressure: 0,
+      liquidIn: 0,
+      liquidMean: 0,
+      liquidOut: 0,
+      wetnessIn: 0,
+      wetnessOut: 0,
+      behindRoot: 0,
       heat: 0,
       airSlope: 0,
       liquidSlope: 0,

@@ -59,15 +59,16 @@ export interface FinnedBank extends FinnedBankShape {
  */
 export function finnedBank(shape: FinnedBankShape): FinnedBank {
   checkShape(shape);
-  const { rows, tubesPerRow, finnedLength, transversePitch, longitudinalPitch, finPitch, finThickness } = shape;
+  const { rows, tubesPerRow, finnedLength, transversePitch, longitudinalPitch, staggered } = shape;
+  const { tubeOutsideDiameter, tubeWall, finPitch, finThickness, collars } = shape;
   const tubes = rows * tubesPerRow;
-  const collarDiameter = shape.tubeOutsideDiameter + (shape.collars ? 2 * finThickness : 0);
-  if (!(collarDiameter < Math.min(transversePitch, longitudinalPitch * (shape.staggered ? 1.6 : 1)))) {
+  const collarDiameter = tubeOutsideDiameter + (collars ? 2 * finThickness : 0);
+  if (!(collarDiameter < Math.min(transversePitch, longitudinalPitch * (staggered ? 1.6 : 1)))) {
     throw new RangeError(
       `tubes of ${collarDiameter} m do not fit pitches of ${transversePitch} × ${longitudinalPitch} m`,
     );
   }
-  const tubeInsideDiameter = shape.tubeOutsideDiameter - 2 * shape.tubeWall;
+  const tubeInsideDiameter = tubeOutsideDiameter - 2 * tubeWall;
   const finnedHeight = tubesPerRow * transversePitch;
   const depth = rows * longitudinalPitch;
   const faceArea = finnedHeight * finnedLength;
@@ -79,8 +80,19 @@ export function finnedBank(shape: FinnedBankShape): FinnedBank {
   const outsideArea = finArea + primaryArea;
   const freeFlowShare = (1 - collarDiameter / transversePitch) * openShare;
   const freeFlowArea = faceArea * freeFlowShare;
+  // Written out: a spread would cost more than all the arithmetic, and thousands are built where coils are chosen.
   return {
-    ...shape,
+    rows,
+    tubesPerRow,
+    finnedLength,
+    transversePitch,
+    longitudinalPitch,
+    staggered,
+    tubeOutsideDiameter,
+    tubeWall,
+    finPitch,
+    finThickness,
+    collars,
     finnedHeight,
     tubeInsideDiameter,
     collarDiameter,
@@ -94,7 +106,7 @@ export function finnedBank(shape: FinnedBankShape): FinnedBank {
     freeFlowArea,
     freeFlowShare,
     hydraulicDiameter: (4 * freeFlowArea * depth) / outsideArea,
-    finLength: schmidtFinLength(collarDiameter / 2, transversePitch, longitudinalPitch, shape.staggered),
+    finLength: schmidtFinLength(collarDiameter / 2, transversePitch, longitudinalPitch, staggered),
   };
 }
 
@@ -118,7 +130,7 @@ export function schmidtFinLength(
   staggered: boolean,
 ): number {
   const across = transversePitch / 2;
-  const diagonal = staggered ? Math.hypot(across, longitudinalPitch) / 2 : longitudinalPitch / 2;
+  const diagonal = staggered ? Math.sqrt(across ** 2 + longitudinalPitch ** 2) / 2 : longitudinalPitch / 2;
   const short = staggered ? across : Math.min(across, diagonal);
   const long = staggered ? diagonal : Math.max(across, diagonal);
   const ratio =
