@@ -44,6 +44,7 @@ export type QuantityKind =
   | "frequency" // Hz
   | "angle" // degrees
   | "time" // s
+  | "minutes" // s, shown in minutes
   | "voltage" // V
   | "current" // A
   | "torque" // N·m

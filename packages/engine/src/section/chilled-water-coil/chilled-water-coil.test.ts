@@ -126,6 +126,52 @@ describe("chilled-water coil in other states", () => {
   });
 });
 
+describe("condensate on stacked coils", () => {
+  const condition = sampleCondition({ utilities });
+  const at = { condition, operation: sampleOperation({ coolingLeaving: -20 }) };
+  const told = (text: string) => {
+    const coil = design(text, { ...sampleFrame, height: 2.4 });
+    const out = rateAndCheck(chilledWaterCoil, coil, sampleAir(condition, 9), at);
+    const notes = chilledWaterCoil.notes?.(coil, out, at) ?? [];
+    return { out, notes: notes.map(({ what }) => what).filter((what) => /pan/.test(what)) };
+  };
+
+  it("drains coil by coil into intermediate pans, and all into one without them", () => {
+    const size = "stacked: 3\nfinned height: 24 in\nfinned length: 80 in\n";
+    const pans = told(`${size}intermediate pans: yes`);
+    const none = told(`${size}intermediate pans: no`);
+    expect(pans.out.panPitch).toBeCloseTo(24 * 0.0254, 2);
+    expect(none.out.filmLoading / pans.out.filmLoading).toBeCloseTo(3, 6);
+    // The film's thickness goes with the cube root of what runs down.
+    expect(none.out.filmShare / pans.out.filmShare).toBeCloseTo(Math.cbrt(3), 6);
+    // cooling-coil-pan-practice: a pan every 24 in. in one guide, never more than about 48 in.
+    expect(pans.notes).toEqual([]);
+    expect(none.notes).toHaveLength(2);
+    expect(none.notes[1]).toMatch(/seldom builds more than 48 in/);
+  });
+});
+
+describe("time to freeze of a chilled-water coil", () => {
+  it("is that of its standing water in winter air, and none in summer", () => {
+    const winter = sampleCondition({
+      utilities,
+      outdoor: { dryBulb: -15, humidityRatio: 0.001, windSpeed: 0, rain: 0 },
+    });
+    const at = { condition: winter, operation: sampleOperation({ coolingLeaving: undefined }) };
+    const air = sampleAir(winter, 8, { dryBulb: 8, coldestFilament: 4, humidityRatio: 0.002 });
+    const out = rateAndCheck(chilledWaterCoil, design(), air, at);
+    expect(out.iceAfterFlowLoss).toBe(86_400);
+    // Behind a preheat coil that fails with the fan, water of 4 °C meets outside air.
+    expect(out.iceAfterFanLoss).toBeLessThan(86_400);
+    expect(out.iceAfterFanLossOpen).toBeLessThan(out.iceAfterFanLoss);
+    const summer = sampleCondition({ utilities });
+    const cools = { condition: summer, operation: sampleOperation({ coolingLeaving: 12 }) };
+    const warm = rateAndCheck(chilledWaterCoil, design(), sampleAir(summer, 8), cools);
+    expect([warm.iceAfterFlowLoss, warm.iceAfterFanLossOpen]).toEqual([86_400, 86_400]);
+    expect(warm.coldestFluid).toBe(warm.liquidEntering);
+  });
+});
+
 describe("a chilled-water coil that cannot be built", () => {
   it.each([
     ["circuits: 7", /7 circuits do not divide/],

@@ -1,5 +1,7 @@
 import { compareDeclaredLiquid } from "../coil/declared.ts";
 import { airSideWorking, liquidSideWorking } from "../coil/figures.ts";
+import { freezeFigureLines } from "../coil/freeze.ts";
+import { connectionFigureLines } from "../coil/liquid.ts";
 import { coilLosses } from "../coil/loss.ts";
 import { defineKind } from "../contract.ts";
 import { coilSound } from "../passing-sound.ts";
@@ -7,7 +9,12 @@ import { type ChilledWaterCoilDesign, chilledWaterCoilFields, prepareChilledWate
 import { coolingNotes, coolingShortfalls } from "./notes.ts";
 import { chilledWaterCoilParts } from "./parts.ts";
 import { drawChilledWaterCoil } from "./picture.ts";
-import { type ChilledWaterCoilRating, createChilledWaterCoilRating, rateChilledWaterCoil } from "./rate.ts";
+import {
+  type ChilledWaterCoilRating,
+  createChilledWaterCoilRating,
+  filmShareOf,
+  rateChilledWaterCoil,
+} from "./rate.ts";
 
 /** A cooling coil on chilled water or glycol, single or stacked, with its pans. */
 export const chilledWaterCoil = defineKind({
@@ -32,6 +39,9 @@ export const chilledWaterCoil = defineKind({
     { figure: "sensibleCapacity", name: "sensible capacity", quantity: "power" },
     { figure: "latentCapacity", name: "latent capacity", quantity: "power" },
     { figure: "condensate", name: "water drained", quantity: "massFlow" },
+    { figure: "panPitch", name: "fins above one drain pan", quantity: "length" },
+    { figure: "filmLoading", name: "condensate onto a metre of pan", quantity: "massFlow" },
+    { figure: "filmShare", name: "gap between fins taken up by the film at their foot", quantity: "share" },
     { figure: "liquidVolumeFlow", name: "water flow", quantity: "liquidFlow" },
     { figure: "flowShare", name: "share of the full flow", quantity: "share" },
     { figure: "valveStroke", name: "stroke of an equal-percentage valve", quantity: "share" },
@@ -47,8 +57,8 @@ export const chilledWaterCoil = defineKind({
     { figure: "dryLoss", name: "air pressure loss, dry", quantity: "pressureDifference" },
     { figure: "wetLoss", name: "air pressure loss, wet", quantity: "pressureDifference" },
     { figure: "wetShare", name: "share of rows that are wet", quantity: "share" },
-    { figure: "coldestTubeWall", name: "coldest tube wall", quantity: "temperature" },
-    { figure: "freezeMargin", name: "coldest tube wall above freezing", quantity: "temperatureDifference" },
+    ...connectionFigureLines,
+    ...freezeFigureLines("water", "its water stops"),
     { figure: "airCoefficient", name: "air film, dry", quantity: "heatTransferCoefficient" },
     { figure: "wetFactor", name: "air film wet over dry", quantity: "factor" },
     { figure: "surfaceEfficiency", name: "efficiency of the surface, dry", quantity: "share" },
@@ -69,6 +79,39 @@ export const chilledWaterCoil = defineKind({
       ],
       evaluate: (r) => -r.heatToAir - r.sensibleCapacity,
       source: "ashrae-hvac-2020-ch23",
+    },
+    {
+      figure: "filmLoading",
+      name: "condensate that the fins above a pan bring each metre of it",
+      quantity: "massFlow",
+      equation: "Γ = ṁ/(n L)",
+      terms: [
+        { symbol: "ṁ", name: "water drained", quantity: "massFlow", value: (r) => r.condensate },
+        {
+          symbol: "n",
+          name: "pans under coils",
+          quantity: "count",
+          value: (_, d) => (d.intermediatePans ? d.block.stacked : 1),
+        },
+        { symbol: "L", name: "tubes between sheets", quantity: "length", value: (_, d) => d.block.coil.finnedLength },
+      ],
+      evaluate: (r, d) => r.condensate / ((d.intermediatePans ? d.block.stacked : 1) * d.block.coil.finnedLength),
+      source: "definition",
+    },
+    {
+      figure: "filmShare",
+      name: "gap between fins taken up by the film at their foot",
+      quantity: "share",
+      equation: "s = 2 δ/(1/n − t), δ = (3 μ Γ/(2 n D ρ² g))^(1/3)",
+      terms: [
+        { symbol: "Γ", name: "condensate onto a metre of pan", quantity: "massFlow", value: (r) => r.filmLoading },
+        { symbol: "n", name: "fins", quantity: "pitch", value: (_, d) => d.block.coil.finsPerLength },
+        { symbol: "t", name: "fin thickness", quantity: "smallLength", value: (_, d) => d.block.coil.finThickness },
+        { symbol: "D", name: "depth of the fins", quantity: "length", value: (_, d) => d.block.coil.bank.depth },
+      ],
+      evaluate: (r, { block: { coil } }) =>
+        filmShareOf(r.filmLoading, coil.finsPerLength, coil.finThickness, coil.bank.depth),
+      source: "derived-here Nusselt's falling film on both faces of each fin",
     },
     ...airSideWorking<ChilledWaterCoilDesign, ChilledWaterCoilRating>(),
     ...liquidSideWorking<ChilledWaterCoilDesign, ChilledWaterCoilRating>(),

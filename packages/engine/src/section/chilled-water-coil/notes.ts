@@ -1,3 +1,4 @@
+import { inBothUnits } from "../both-units.ts";
 import { liquidCoilNotes } from "../coil/notes.ts";
 import type { Note, SectionCondition, Shortfall } from "../contract.ts";
 import type { ChilledWaterCoilDesign } from "./design.ts";
@@ -50,17 +51,39 @@ export function coolingNotes(
       weight: "information",
     });
   }
-  if (design.block.stacked > 1 && !design.intermediatePans) {
-    notes.push({
-      what: "water of the upper coils runs over the lower ones: there is no intermediate pan",
-      weight: "caution",
-    });
-  }
+  notes.push(...panNotes(design, rating));
   if (!insideTestedRanges(rating)) {
     notes.push({
       what: "outside the ranges in which coils are customarily certified (air 65–100 °F dry bulb, 60–85 °F wet bulb, 200–800 fpm; water 35–65 °F, 1–8 ft/s)",
       weight: "information",
       source: "from-memory",
+    });
+  }
+  return notes;
+}
+
+/** m of fins above one pan: the closest that a public guide asks, and the most that the trade builds. */
+const closestPans = 24 * 0.0254;
+const widestPans = 48 * 0.0254;
+
+/** How much of the coil drains into one pan, against what guides ask. */
+function panNotes({ block, intermediatePans }: ChilledWaterCoilDesign, rating: ChilledWaterCoilRating): Note[] {
+  const notes: Note[] = [];
+  if (block.stacked > 1 && !intermediatePans) {
+    notes.push({
+      what: "water of the upper coils runs over the lower ones: there is no intermediate pan",
+      weight: "caution",
+      source: "cooling-coil-pan-practice",
+    });
+  }
+  const { panPitch, condensate, filmLoading, filmShare } = rating;
+  if (condensate > 0 && panPitch > closestPans * 1.001) {
+    const tall = panPitch > widestPans * 1.001;
+    const film = `${inBothUnits(filmLoading, "massFlow")} onto a metre of pan, a film of ${Math.round(100 * filmShare)} % of the gap between fins at their foot`;
+    notes.push({
+      what: `${inBothUnits(panPitch, "length")} of fins drain into one pan, ${film}; ${tall ? "the trade seldom builds more than 48 in. above a pan" : "guides ask for a pan every 24 to 48 in."}`,
+      weight: tall ? "caution" : "information",
+      source: "cooling-coil-pan-practice",
     });
   }
   return notes;

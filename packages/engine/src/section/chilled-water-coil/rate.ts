@@ -1,8 +1,10 @@
+import { condensateFilmThickness } from "#component/coil/condensate-film";
 import type { LiquidSupply } from "#duty/condition";
 import { dewPointFromHumidityRatio } from "#fluid/dew-point";
 import { wetBulbFromHumidityRatio } from "#fluid/wet-bulb";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
+import { setFreezeFigures, standingLiquid } from "../coil/freeze.ts";
 import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil/liquid.ts";
 import { setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
 import {
@@ -22,9 +24,14 @@ export interface ChilledWaterCoilRating extends LiquidCoilFigures {
   /** W: of the dry-bulb change, and what remains of the total. */
   sensibleCapacity: number;
   latentCapacity: number;
-  /** kg/s of condensate drained, of all coils; kg/s per metre of pan length and coil for the film at its foot. */
+  /**
+   * kg/s of condensate drained, of all coils; kg/s that the fins above a pan bring it for each metre of its length; m of fins
+   * above a pan; share of the gap between fins that the film at their foot takes up.
+   */
   condensate: number;
   filmLoading: number;
+  panPitch: number;
+  filmShare: number;
   leavingWetBulb: number;
   leavingDewPoint: number;
   wetShare: number;
@@ -47,6 +54,8 @@ export function createChilledWaterCoilRating(): ChilledWaterCoilRating {
     latentCapacity: 0,
     condensate: 0,
     filmLoading: 0,
+    panPitch: 0,
+    filmShare: 0,
     leavingWetBulb: 0,
     leavingDewPoint: 0,
     wetShare: 0,
@@ -96,6 +105,8 @@ export function rateChilledWaterCoil(
   setLeavingAir(block, performance, out);
   setCoilPressure(block, performance.wetShare, out);
   setCoolingFigures(design, room, out);
+  const stays = supply !== undefined && supply.valveFails === "open" && supply.pumpRunsWhenStopped;
+  setFreezeFigures(block, standingLiquid(inlet.liquid, out, stays), at, out);
 }
 
 /** Finds the flow of one coil and solves it there; returns the flow with the valve open. */
@@ -130,7 +141,7 @@ function setCoolingFigures(design: ChilledWaterCoilDesign, room: CoilRoom, out: 
   out.sensibleCapacity = performance.sensibleHeat * block.stacked;
   out.latentCapacity = performance.heat * block.stacked - out.sensibleCapacity;
   out.condensate = Math.max(0, -out.waterToAir);
-  out.filmLoading = out.condensate / (block.stacked * block.coil.bank.finnedLength);
+  setFilm(design, out);
   out.leavingDryBulb = leaving.dryBulb;
   out.leavingWetBulb = wetBulbFromHumidityRatio(leaving.dryBulb, leaving.humidityRatio, pressure);
   out.leavingDewPoint = dewPointFromHumidityRatio(leaving.humidityRatio, pressure);
@@ -139,4 +150,19 @@ function setCoolingFigures(design: ChilledWaterCoilDesign, room: CoilRoom, out: 
   out.wetSurfaceEfficiency = performance.wetSurfaceEfficiency;
   out.carryOverVelocity = design.carryOverVelocity;
   out.carryOverShare = out.peakFaceVelocity / design.carryOverVelocity;
+}
+
+/** The film at the foot of the fins above one pan; without intermediate pans the lowest coil's foot has all the water. */
+function setFilm({ block, intermediatePans }: ChilledWaterCoilDesign, out: ChilledWaterCoilRating): void {
+  const { bank, finsPerLength, finThickness } = block.coil;
+  const pans = intermediatePans ? block.stacked : 1;
+  out.panPitch = (bank.finnedHeight * block.stacked) / pans;
+  out.filmLoading = out.condensate / (pans * bank.finnedLength);
+  out.filmShare = filmShareOf(out.filmLoading, finsPerLength, finThickness, bank.depth);
+}
+
+/** Share of the gap between two fins that the films on their faces take up at the foot. */
+export function filmShareOf(loading: number, finsPerLength: number, finThickness: number, depth: number): number {
+  const film = condensateFilmThickness(loading / (2 * finsPerLength * depth));
+  return (2 * film) / (1 / finsPerLength - finThickness);
 }

@@ -3,6 +3,7 @@ import { finEfficiency, surfaceEfficiency } from "#component/finned-surface/fin-
 import type { WorkingLine } from "../contract.ts";
 import { absolutePressure } from "../station.ts";
 import type { CoilBlock } from "./block.ts";
+import { freezeWorking } from "./freeze.ts";
 import type { LiquidCoilFigures } from "./liquid.ts";
 import type { CoilAirFigures } from "./state.ts";
 
@@ -126,27 +127,6 @@ export function liquidSideWorking<Design extends WithBlock, Rating extends Liqui
       evaluate: (r) => (r.fullMassFlow > 0 ? r.liquidMassFlow / r.fullMassFlow : 0),
       source: "definition",
     },
-    {
-      figure: "freezeMargin",
-      name: "coldest tube wall above freezing",
-      quantity: "temperatureDifference",
-      equation: "Δ = t_wall − t_freeze",
-      terms: [
-        {
-          symbol: "t_wall",
-          name: "coldest inside tube wall",
-          quantity: "temperature",
-          value: (r) => r.coldestTubeWall,
-        },
-        {
-          symbol: "t_freeze",
-          name: "freezing point of the liquid",
-          quantity: "temperature",
-          value: (r) => r.freezePoint,
-        },
-      ],
-      evaluate: (r) => r.coldestTubeWall - r.freezePoint,
-      source: "derived-here wall by the resistances in series at the coldest filament",
-    },
+    ...freezeWorking<Design, Rating>(),
   ];
 }

@@ -2,12 +2,14 @@ import { liquidPressureDrop } from "#component/coil/liquid-pressure";
 import type { CoilPerformance } from "#component/coil/performance";
 import { surfaceDistance } from "#component/finned-surface/family";
 import { type Liquid, liquidDensity, liquidFreezePoint } from "#fluid/liquid";
+import type { FigureLine } from "../contract.ts";
 import type { CoilBlock } from "./block.ts";
+import { type FreezeFigures, noFreezeFigures } from "./freeze.ts";
 import { type CoilAirFigures, noCoilAirFigures } from "./state.ts";
 import { equalPercentageStroke } from "./valve.ts";
 
 /** What every coil with liquid in its tubes reports. Flows are of all coils of the section together. */
-export interface LiquidCoilFigures extends CoilAirFigures {
+export interface LiquidCoilFigures extends CoilAirFigures, FreezeFigures {
   /** W between air and liquid, without sign. */
   capacity: number;
   /** kg/s and m³/s. */
@@ -24,21 +26,25 @@ export interface LiquidCoilFigures extends CoilAirFigures {
   tubeCoefficient: number;
   liquidPressureDrop: number;
   airReynolds: number;
-  airCoefficient: number;
   finEfficiency: number;
-  surfaceEfficiency: number;
   /** How far the surface's correlation is used outside its range, 0 inside. */
   rangeDistance: number;
   leavingDryBulb: number;
-  /** °C: coldest inside tube wall, freezing point of the liquid, and what lies between. */
-  coldestTubeWall: number;
-  freezePoint: number;
-  freezeMargin: number;
+  /** m, inside diameter of one coil's connections; m³ of liquid in the tubes of all coils. */
+  connection: number;
+  liquidVolume: number;
 }
+
+/** What the pipes and whoever fills them want to know. */
+export const connectionFigureLines: readonly FigureLine<LiquidCoilFigures>[] = [
+  { figure: "connection", name: "bore of a coil's connections", quantity: "length" },
+  { figure: "liquidVolume", name: "liquid in the tubes", quantity: "volume" },
+];
 
 /** Zeros for `LiquidCoilFigures`, to be spread. */
 export const noLiquidCoilFigures = {
   ...noCoilAirFigures,
+  ...noFreezeFigures,
   capacity: 0,
   liquidMassFlow: 0,
   liquidVolumeFlow: 0,
@@ -57,9 +63,8 @@ export const noLiquidCoilFigures = {
   surfaceEfficiency: 1,
   rangeDistance: 0,
   leavingDryBulb: 0,
-  coldestTubeWall: 0,
-  freezePoint: 0,
-  freezeMargin: 0,
+  connection: 0,
+  liquidVolume: 0,
 } as const;
 
 /** Writes the liquid side of a rating from the performance of one coil at `flow` kg/s. */
@@ -92,7 +97,10 @@ export function setLiquidFigures(
   out.surfaceEfficiency = performance.surfaceEfficiency;
   out.rangeDistance =
     performance.airReynolds > 0 ? surfaceDistance(block.coil.surface, block.coil.bank, performance.airReynolds) : 0;
-  out.coldestTubeWall = performance.coldestTubeWall;
+  out.connection = connection;
+  out.liquidVolume = block.coil.tubeVolume * block.stacked;
   out.freezePoint = liquidFreezePoint(liquid);
+  out.coldestTubeWall = performance.coldestTubeWall;
   out.freezeMargin = out.coldestTubeWall - out.freezePoint;
+  out.coldestFluid = flow > 0 ? Math.min(entering, performance.leavingLiquid) : performance.coldestTubeWall;
 }

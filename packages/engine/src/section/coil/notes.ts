@@ -1,11 +1,11 @@
 import { solveCoil } from "#component/coil/march";
 import { createCoilWork, createPerformance } from "#component/coil/performance";
-import { freezeTimes } from "#component/coil/time-to-freeze";
 import { airSideCorrelations } from "#component/finned-surface/correlation";
 import type { LiquidSupply } from "#duty/condition";
 import type { Air } from "../air.ts";
 import type { Note } from "../contract.ts";
 import type { CoilBlock } from "./block.ts";
+import { freezeNotes } from "./freeze.ts";
 import type { LiquidCoilFigures } from "./liquid.ts";
 import { createCoilInlet, setInletAir } from "./state.ts";
 
@@ -27,7 +27,7 @@ export function liquidCoilNotes(block: CoilBlock, supply: LiquidSupply | undefin
   if (supply !== undefined && supply.supplyTemperature < rating.freezePoint) {
     notes.push({ what: "the liquid is supplied below its freezing point", weight: "caution" });
   }
-  if (supply !== undefined) notes.push(...freezeNotes(block, supply, rating));
+  notes.push(...freezeNotes("its liquid stops", rating));
   const band = rating.liquidMassFlow > 0 && supply !== undefined ? capacityBand(block, supply, rating) : undefined;
   if (band !== undefined) {
     notes.push({
@@ -48,35 +48,6 @@ function flowNotes(rating: LiquidCoilFigures): Note[] {
     notes.push({ what: "tubes of copper wear above about 2 m/s", weight: "caution", source: "common-practice" });
   }
   return notes;
-}
-
-/** How long the tubes have when their liquid stops, where the air that enters would freeze it. */
-function freezeNotes(block: CoilBlock, supply: LiquidSupply, rating: LiquidCoilFigures): Note[] {
-  const { coldestFilament } = rating.entering;
-  if (!(coldestFilament < rating.freezePoint && rating.airCoefficient > 0)) return [];
-  const flows = rating.liquidMassFlow > 0;
-  const start = flows ? Math.min(rating.liquidEntering, rating.liquidLeaving) : Math.max(5, rating.freezePoint);
-  const surface = rating.airCoefficient * rating.surfaceEfficiency;
-  const { firstIce, solid } = freezeTimes(
-    block.coil,
-    supply.liquid,
-    surface,
-    coldestFilament,
-    start,
-    rating.freezePoint,
-  );
-  const from = flows ? "from its present temperature" : "from 5 °C";
-  return [
-    {
-      what: `liquid that stands in the first row, ${from}, with the air as it flows now: first ice after ${minutes(firstIce)}, solid after ${minutes(solid)}`,
-      weight: "caution",
-      source: "derived-here",
-    },
-  ];
-}
-
-function minutes(seconds: number): string {
-  return seconds < 90 ? `${Math.round(seconds)} s` : `${Math.round(seconds / 60)} min`;
 }
 
 /** Capacity by the other correlations for the same fins, as shares of the rating's; undefined where there is none. */

@@ -1,6 +1,9 @@
+import { dropLegPressure } from "#component/coil/steam-side";
 import { steamLatentHeat } from "#fluid/steam";
 import type { FigureLine, WorkingLine } from "../contract.ts";
-import type { SteamCoilFigures } from "./steam.ts";
+import { freezeFigureLines, freezeWorking } from "./freeze.ts";
+import { freezestatFigureLines, freezestatWorking } from "./freezestat.ts";
+import { fallShare, type SteamCoilFigures, type SteamPiping } from "./steam.ts";
 
 /** The figures that coils on steam show. */
 export const steamFigureLines: readonly FigureLine<SteamCoilFigures>[] = [
@@ -13,14 +16,19 @@ export const steamFigureLines: readonly FigureLine<SteamCoilFigures>[] = [
   { figure: "steamGaugePressure", name: "steam pressure in the coil", quantity: "gaugePressure" },
   { figure: "stalled", name: "stalled (1) or draining (0)", quantity: "count" },
   { figure: "stallAirTemperature", name: "stalls above entering air of", quantity: "temperature" },
+  { figure: "breakerAirTemperature", name: "vacuum breaker open above entering air of", quantity: "temperature" },
   { figure: "activeShare", name: "share of the surface active", quantity: "share" },
   { figure: "warmEnd", name: "air behind the active part", quantity: "temperature" },
   { figure: "coldEnd", name: "air behind the inactive part", quantity: "temperature" },
   { figure: "condensate", name: "condensate", quantity: "massFlow" },
   { figure: "condensateTemperature", name: "condensate temperature", quantity: "temperature" },
   { figure: "trapCapacity", name: "trap capacity at half a psi", quantity: "massFlow" },
-  { figure: "coldestTubeWall", name: "coldest tube wall", quantity: "temperature" },
-  { figure: "freezeMargin", name: "coldest tube wall above freezing", quantity: "temperatureDifference" },
+  { figure: "dropLegHead", name: "head of the drop leg", quantity: "pressureDifference" },
+  { figure: "neededDropLeg", name: "drop leg needed against the return", quantity: "length" },
+  { figure: "tubeFall", name: "fall of the tubes to their outlet", quantity: "length" },
+  ...freezeFigureLines("condensate", "steam fails"),
+  { figure: "iceAsItStands", name: "first ice in condensate that stands now", quantity: "minutes" },
+  ...freezestatFigureLines,
   { figure: "faceVelocity", name: "face velocity", quantity: "velocity" },
   { figure: "totalPressureLoss", name: "air pressure loss", quantity: "pressureDifference" },
   { figure: "effectiveness", name: "effectiveness, whole surface active", quantity: "share" },
@@ -31,7 +39,10 @@ export const steamFigureLines: readonly FigureLine<SteamCoilFigures>[] = [
 ];
 
 /** The working of the steam side. */
-export function steamSideWorking<Design, Rating extends SteamCoilFigures>(): WorkingLine<Design, Rating>[] {
+export function steamSideWorking<Design extends SteamPiping, Rating extends SteamCoilFigures>(): WorkingLine<
+  Design,
+  Rating
+>[] {
   return [
     {
       figure: "condensate",
@@ -57,5 +68,29 @@ export function steamSideWorking<Design, Rating extends SteamCoilFigures>(): Wor
       evaluate: (r) => (r.capacity > 0 ? r.capacity / r.fullCapacity : 0),
       source: "definition",
     },
+    {
+      figure: "dropLegHead",
+      name: "head of the drop leg",
+      quantity: "pressureDifference",
+      equation: "p = ρ g h, ρ 965 kg/m³",
+      terms: [
+        { symbol: "h", name: "outlet of the coil down to the trap", quantity: "length", value: (_, d) => d.dropLeg },
+      ],
+      evaluate: (_, d) => dropLegPressure(d.dropLeg),
+      source: "steam-coil-guide 14 in. give about half a psi",
+    },
+    {
+      figure: "tubeFall",
+      name: "fall of the tubes to their outlet",
+      quantity: "length",
+      equation: "f = L · 1/8 in/ft",
+      terms: [
+        { symbol: "L", name: "tubes between sheets", quantity: "length", value: (_, d) => d.block.coil.finnedLength },
+      ],
+      evaluate: (_, d) => fallShare * d.block.coil.finnedLength,
+      source: "steam-coil-guide",
+    },
+    ...freezeWorking<Design, Rating>(),
+    ...freezestatWorking<Design, Rating>(),
   ];
 }

@@ -11,11 +11,16 @@ import {
   stallAirTemperature,
   steamTemperatureNeeded,
 } from "#component/coil/steam-side";
+import { longestWait } from "#component/coil/time-to-freeze";
 import { surfaceDistance } from "#component/finned-surface/family";
 import type { SteamSupply } from "#duty/condition";
+import type { Liquid } from "#fluid/liquid";
 import { steamLatentHeat, steamSaturationPressure, steamSaturationTemperature } from "#fluid/steam";
 import { choice, flag, quantity } from "#form/field";
+import type { SectionCondition } from "../contract.ts";
 import type { CoilBlock } from "./block.ts";
+import { type FreezeFigures, noFreezeFigures, setFreezeFigures } from "./freeze.ts";
+import { type FreezestatFigures, freezestatFields, noFreezestatFigures, setFreezestat } from "./freezestat.ts";
 import { type CoilAirFigures, noCoilAirFigures } from "./state.ts";
 
 /** Fields that coils on steam share. */
@@ -31,13 +36,26 @@ export const steamCoilFields = {
     meaning: "Kind of steam trap, one for each coil",
     default: "float and thermostatic",
   }),
+  ...freezestatFields,
 } as const;
+
+/** Half a psi, Pa, across the trap; m of leg that no trap should do without. */
+const acrossTrap = 3447;
+export const leastLeg = 0.305;
+/** Fall of tubes to their outlet, 1/8 in. a foot. */
+export const fallShare = 1 / 96;
+
+/**
+ * Share of the bore that condensate still fills when steam is lost: of a coil that drains through its breaker the film and
+ * what sags hold, an assumption; of one that is stalled, or has no breaker and draws its condensate back, all of it.
+ */
+const drainedFill = 0.05;
 
 /** Pa below the atmosphere at which a swing-check vacuum breaker has opened, ¼ inHg. */
 export const vacuumBreakerOpens = 847;
 
 /** What every coil on steam reports. Flows are of all coils of the section together. */
-export interface SteamCoilFigures extends CoilAirFigures {
+export interface SteamCoilFigures extends CoilAirFigures, FreezeFigures, FreezestatFigures {
   /** W into the air, and with the valve open at this airflow. */
   capacity: number;
   fullCapacity: number;
@@ -61,23 +79,30 @@ export interface SteamCoilFigures extends CoilAirFigures {
   coldEnd: number;
   /** 1 when the coil's pressure and the drop leg do not overcome the return: condensate stands in the tubes. */
   stalled: number;
-  /** °C of entering air above which that is so at this airflow and set point. */
+  /**
+   * °C of entering air above which that is so at this airflow and set point, and above which the vacuum breaker stands open;
+   * the leaving dry bulb, where the load ends, when it is never so.
+   */
   stallAirTemperature: number;
+  breakerAirTemperature: number;
+  /** s to the first ice in condensate that stands now, in tubes that steam does not reach or that flood. */
+  iceAsItStands: number;
+  /** Pa of the drop leg, m of leg that half a psi across the trap asks for against the return, m that the tubes fall. */
+  dropLegHead: number;
+  neededDropLeg: number;
+  tubeFall: number;
   airReynolds: number;
-  airCoefficient: number;
   finEfficiency: number;
-  surfaceEfficiency: number;
   condensingCoefficient: number;
   rangeDistance: number;
   leavingDryBulb: number;
-  coldestTubeWall: number;
-  /** K of the coldest wall above 0 °C, where condensate freezes. */
-  freezeMargin: number;
 }
 
 /** Zeros for `SteamCoilFigures`, to be spread. */
 export const noSteamCoilFigures = {
   ...noCoilAirFigures,
+  ...noFreezeFigures,
+  ...noFreezestatFigures,
   capacity: 0,
   fullCapacity: 0,
   loadShare: 0,
@@ -95,6 +120,11 @@ export const noSteamCoilFigures = {
   coldEnd: 0,
   stalled: 0,
   stallAirTemperature: 0,
+  breakerAirTemperature: 0,
+  iceAsItStands: longestWait,
+  dropLegHead: 0,
+  neededDropLeg: 0,
+  tubeFall: 0,
   airReynolds: 0,
   airCoefficient: 0,
   finEfficiency: 1,
@@ -102,8 +132,6 @@ export const noSteamCoilFigures = {
   condensingCoefficient: 0,
   rangeDistance: 0,
   leavingDryBulb: 0,
-  coldestTubeWall: 0,
-  freezeMargin: 0,
 } as const;
 
 /** Room for the solutions of one coil on steam. */
@@ -164,28 +192,75 @@ export function steamTemperatureFor(
   return temperature;
 }
 
+/** What the coil's fields say about its steam side. */
+export interface SteamPiping {
+  readonly block: CoilBlock;
+  readonly dropLeg: number;
+  readonly trap: "float and thermostatic" | "inverted bucket";
+  readonly vacuumBreaker: boolean;
+  readonly freezestat: number;
+}
+
 /** Pressure, condensate, trap and drainage of the steam side from the heat and the steam temperature in the coil. */
 export function setSteamSide(
-  fields: { readonly dropLeg: number; readonly trap: "float and thermostatic" | "inverted bucket" },
+  piping: SteamPiping,
   supply: SteamSupply,
   modulates: boolean,
   out: SteamCoilFigures,
 ): void {
   const { barometricPressure } = out.entering;
+  const { dropLeg } = piping;
+  const head = dropLegPressure(dropLeg);
+  const back = supply.condensateReturnPressure;
   out.steamPressure = Math.max(1000, steamSaturationPressure(out.steamTemperature));
   out.steamGaugePressure = out.steamPressure - barometricPressure;
   out.condensate = out.capacity / steamLatentHeat(out.steamPressure);
   // Float and thermostatic traps on modulated steam see their load at half a psi with three times in hand, else twice.
-  out.trapCapacity = out.condensate * (modulates || fields.trap === "inverted bucket" ? 3 : 2);
+  out.trapCapacity = out.condensate * (modulates || piping.trap === "inverted bucket" ? 3 : 2);
   out.condensateTemperature = steamSaturationTemperature(out.steamPressure);
-  const pushes = out.steamPressure + dropLegPressure(fields.dropLeg);
-  out.stalled = out.capacity > 0 && pushes <= supply.condensateReturnPressure ? 1 : 0;
-  out.stallAirTemperature = stallAirTemperature(
-    out.leavingDryBulb,
-    out.effectiveness,
-    drainTemperature(supply.condensateReturnPressure, fields.dropLeg),
-  );
+  out.neededDropLeg = neededDropLeg(out.steamPressure, back);
+  out.stalled = out.capacity > 0 && out.steamPressure + head <= back ? 1 : 0;
+  const lowest = barometricPressure - vacuumBreakerOpens;
+  const neverStalls = piping.vacuumBreaker && lowest + head > back;
+  const { leavingDryBulb, effectiveness } = out;
+  const onset = (temperature: number) => stallAirTemperature(leavingDryBulb, effectiveness, temperature);
+  out.stallAirTemperature = neverStalls ? leavingDryBulb : onset(drainTemperature(back, dropLeg));
+  out.breakerAirTemperature = piping.vacuumBreaker ? onset(steamSaturationTemperature(lowest)) : leavingDryBulb;
 }
+
+/** m of leg that pushes condensate through the trap with half a psi to spare, 12 in. at least. */
+function neededDropLeg(steamPressure: number, returnPressure: number): number {
+  return Math.max(leastLeg, (returnPressure + acrossTrap - steamPressure) / dropLegPressure(1));
+}
+
+/**
+ * Coldest condensate, times to freeze and freezestat, once steam side and air stand. `airShare` of the section's air passes
+ * the tubes when steam is lost.
+ */
+export function setSteamFreeze(
+  piping: SteamPiping,
+  supply: SteamSupply | undefined,
+  airShare: number,
+  at: SectionCondition,
+  out: SteamCoilFigures,
+): void {
+  const { coldestFilament } = out.entering;
+  const isOn = out.capacity > 0;
+  const reachesAll = isOn && out.stalled === 0 && out.activeShare === 1;
+  out.tubeFall = fallShare * piping.block.coil.finnedLength;
+  out.dropLegHead = dropLegPressure(piping.dropLeg);
+  out.freezePoint = 0;
+  out.coldestFluid = reachesAll ? out.condensateTemperature : Math.min(out.condensateTemperature, coldestFilament);
+  const fill = out.stalled === 1 || !piping.vacuumBreaker ? 1 : drainedFill;
+  const temperature = isOn ? out.condensateTemperature : coldestFilament;
+  const staysWithoutFan = supply?.valveFails === "open";
+  setFreezeFigures(piping.block, { liquid: condensateWater, fill, temperature, airShare, staysWithoutFan }, at, out);
+  out.iceAsItStands = isOn && !reachesAll ? out.iceAfterFlowLoss : longestWait;
+  setFreezestat(piping.block, piping.freezestat, out);
+}
+
+/** What stands in the tubes of a coil on steam. */
+const condensateWater: Liquid = { substance: "water", massFraction: 0 };
 
 /** Figures of the air side from the performance. */
 export function setSteamAirFigures(block: CoilBlock, performance: SteamPerformance, out: SteamCoilFigures): void {
@@ -216,7 +291,8 @@ export function shutOff(out: SteamCoilFigures): void {
     coldEnd: dryBulb,
     stalled: 0,
     stallAirTemperature: dryBulb,
+    breakerAirTemperature: dryBulb,
+    neededDropLeg: leastLeg,
     coldestTubeWall: coldestFilament,
-    freezeMargin: coldestFilament,
   });
 }

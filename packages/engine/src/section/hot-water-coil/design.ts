@@ -4,6 +4,7 @@ import { choice, quantity, type ValuesOf } from "#form/field";
 import { type CoilBlock, prepareCoilBlock } from "../coil/block.ts";
 import { type DeclaredLiquidCoil, declaredLiquidRating } from "../coil/declared-fields.ts";
 import { coilCoreFields, liquidCoilFields, rowFields, surfaceField } from "../coil/fields.ts";
+import { freezestatFields } from "../coil/freezestat.ts";
 import { highestTubeVelocity } from "../coil/valve.ts";
 import type { Frame } from "../contract.ts";
 
@@ -24,6 +25,7 @@ export const hotWaterCoilFields = {
     maximum: "5000 gpm",
   }),
   declaredRating: declaredLiquidRating("heating"),
+  ...freezestatFields,
 } as const;
 
 /** A hot-water coil ready to be rated. */
@@ -31,6 +33,7 @@ export interface HotWaterCoilDesign {
   readonly block: CoilBlock;
   readonly control: "throttling valve" | "pumped loop";
   readonly fullFlow: number | undefined;
+  readonly freezestat: number;
   readonly connection: number;
   readonly connectionName: string;
   readonly declaredRating: DeclaredLiquidCoil | undefined;
@@ -54,6 +57,7 @@ export function prepareHotWaterCoil(values: ValuesOf<typeof hotWaterCoilFields>,
     block,
     control: values.control,
     fullFlow: values.fullFlow,
+    freezestat: values.freezestat,
     connection: connection.diameter,
     connectionName: connection.nominal,
     declaredRating: values.declaredRating,

@@ -76,6 +76,25 @@ describe("hot-water coil", () => {
     expect(water.freezePoint).toBe(0);
   });
 
+  it("has minutes to the first ice when its pump stops, hours behind shut dampers, a day where the pump runs on", () => {
+    const liquid = { substance: "water", massFraction: 0 } as const;
+    const stops = rate("{}", -18, 5, { liquid, pumpRunsWhenStopped: false }).out;
+    expect(stops.iceAfterFlowLoss).toBeGreaterThan(20);
+    expect(stops.iceAfterFlowLoss).toBeLessThan(600);
+    expect(stops.frozenAfterFlowLoss).toBeGreaterThan(stops.iceAfterFlowLoss);
+    expect(stops.iceAfterFanLoss).toBeGreaterThan(stops.iceAfterFanLossOpen);
+    expect(stops.coldestFluid).toBe(Math.min(stops.liquidEntering, stops.liquidLeaving));
+    expect(rate("{}", -18, 5, { liquid }).out.iceAfterFanLoss).toBe(86_400);
+    expect(rate("{}", -18, 5).out.iceAfterFlowLoss).toBe(86_400);
+  });
+
+  it("measures the freezestat's element by its face", () => {
+    const { out } = rate("finned height: 48 in\nfinned length: 60 in", -18, 5);
+    // freezestat-guide: 20 ft of element for 20 ft².
+    expect(out.freezestatLength / 0.3048).toBeCloseTo(20, 0);
+    expect(out.freezestatMargin).toBeCloseTo(out.leaving.coldestFilament - out.freezestatSet, 12);
+  });
+
   it("warns of water in tubes that stand in freezing air", () => {
     const { out, at } = rate("{}", -18, undefined, { liquid: { substance: "water", massFraction: 0 } });
     expect(out.coldestTubeWall).toBe(-18);

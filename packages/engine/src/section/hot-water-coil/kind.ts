@@ -1,5 +1,8 @@
 import { compareDeclaredLiquid } from "../coil/declared.ts";
 import { airSideWorking, liquidSideWorking } from "../coil/figures.ts";
+import { freezeFigureLines } from "../coil/freeze.ts";
+import { freezestatFigureLines, freezestatNotes, freezestatWorking } from "../coil/freezestat.ts";
+import { connectionFigureLines } from "../coil/liquid.ts";
 import { coilLosses } from "../coil/loss.ts";
 import { liquidCoilNotes } from "../coil/notes.ts";
 import { heatingHeld } from "../coil/steam-notes.ts";
@@ -41,9 +44,10 @@ export const hotWaterCoil = defineKind({
     { figure: "liquidPressureDrop", name: "liquid pressure drop", quantity: "liquidPressureDrop" },
     { figure: "tubeVelocity", name: "tube velocity", quantity: "liquidVelocity" },
     { figure: "tubeReynolds", name: "Reynolds number in the tubes", quantity: "count" },
-    { figure: "coldestTubeWall", name: "coldest tube wall", quantity: "temperature" },
+    ...connectionFigureLines,
     { figure: "freezePoint", name: "freezing point of the liquid", quantity: "temperature" },
-    { figure: "freezeMargin", name: "coldest tube wall above freezing", quantity: "temperatureDifference" },
+    ...freezeFigureLines("liquid", "its liquid stops"),
+    ...freezestatFigureLines,
     { figure: "faceVelocity", name: "face velocity", quantity: "velocity" },
     { figure: "totalPressureLoss", name: "air pressure loss", quantity: "pressureDifference" },
     { figure: "airCoefficient", name: "air film", quantity: "heatTransferCoefficient" },
@@ -54,6 +58,7 @@ export const hotWaterCoil = defineKind({
   working: [
     ...airSideWorking<HotWaterCoilDesign, HotWaterCoilRating>(),
     ...liquidSideWorking<HotWaterCoilDesign, HotWaterCoilRating>(),
+    ...freezestatWorking<HotWaterCoilDesign, HotWaterCoilRating>(),
   ],
   shortfalls: (_, rating, at) => {
     const wanted = at.operation.heatingLeaving;
@@ -65,6 +70,7 @@ export const hotWaterCoil = defineKind({
   declared: (design, rating, at) => compareDeclaredLiquid(design, rating, at.condition.utilities.heatingWater?.liquid),
   notes: (design, rating, at) => {
     const notes = liquidCoilNotes(design.block, at.condition.utilities.heatingWater, rating);
+    notes.push(...freezestatNotes(rating, at.operation.fansRunning));
     if (rating.freezeMargin < freezeReserve) {
       notes.push({
         what: "the coldest tube wall comes within 2 K of freezing: keep the flow up with a pump of its own, use glycol, or preheat",

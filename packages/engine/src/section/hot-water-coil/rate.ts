@@ -2,6 +2,8 @@ import type { LiquidSupply } from "#duty/condition";
 import { findRoot } from "#numerics/find-root";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
+import { setFreezeFigures, standingLiquid } from "../coil/freeze.ts";
+import { type FreezestatFigures, noFreezestatFigures, setFreezestat } from "../coil/freezestat.ts";
 import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil/liquid.ts";
 import { setCoilPressure, setInletAir, setLeavingAir, wantedBehindFins } from "../coil/state.ts";
 import {
@@ -17,7 +19,7 @@ import { beginRating } from "../station.ts";
 import type { HotWaterCoilDesign } from "./design.ts";
 
 /** A hot-water coil at a condition. `liquidMassFlow` is what flows in the tubes. */
-export interface HotWaterCoilRating extends LiquidCoilFigures {
+export interface HotWaterCoilRating extends LiquidCoilFigures, FreezestatFigures {
   /** kg/s drawn from the supply; less than the tubes' flow where a pumped loop blends. */
   supplyMassFlow: number;
   supplyTemperature: number;
@@ -32,6 +34,7 @@ export function createHotWaterCoilRating(): HotWaterCoilRating {
   return {
     ...createSectionRating(),
     ...noLiquidCoilFigures,
+    ...noFreezestatFigures,
     supplyMassFlow: 0,
     supplyTemperature: 0,
     fullCapacity: 0,
@@ -80,6 +83,10 @@ export function rateHotWaterCoil(
   setLeavingAir(block, performance, out);
   setCoilPressure(block, performance.wetShare, out);
   out.leavingDryBulb = out.leaving.dryBulb;
+  // A pumped loop's own pump is taken to stop with the unit, as its power does.
+  const stays = supply !== undefined && supply.valveFails === "open" && supply.pumpRunsWhenStopped;
+  setFreezeFigures(block, standingLiquid(inlet.liquid, out, stays), at, out);
+  setFreezestat(block, design.freezestat, out);
 }
 
 function runWater(

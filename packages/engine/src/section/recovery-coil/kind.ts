@@ -1,5 +1,8 @@
+import { inBothUnits } from "../both-units.ts";
 import { compareDeclaredLiquid } from "../coil/declared.ts";
 import { airSideWorking, liquidSideWorking } from "../coil/figures.ts";
+import { freezeFigureLines } from "../coil/freeze.ts";
+import { connectionFigureLines } from "../coil/liquid.ts";
 import { coilLosses } from "../coil/loss.ts";
 import { liquidCoilNotes } from "../coil/notes.ts";
 import { defineKind } from "../contract.ts";
@@ -36,8 +39,12 @@ export const recoveryCoil = defineKind({
     { figure: "exhaustLeavingDryBulb", name: "exhaust air, leaving", quantity: "temperature" },
     { figure: "exhaustCondensate", name: "condensate in the exhaust", quantity: "massFlow" },
     { figure: "exhaustColdestSurface", name: "coldest surface in the exhaust", quantity: "temperature" },
-    { figure: "coldestTubeWall", name: "coldest tube wall, supply side", quantity: "temperature" },
-    { figure: "freezeMargin", name: "coldest tube wall above freezing", quantity: "temperatureDifference" },
+    { figure: "frostLimit", name: "coldest liquid let into the exhaust coil", quantity: "temperature" },
+    { figure: "frostMargin", name: "coldest exhaust surface above 0 °C", quantity: "temperatureDifference" },
+    { figure: "frostGivenUp", name: "heat given up to the frost limit", quantity: "power" },
+    ...connectionFigureLines,
+    { figure: "freezePoint", name: "freezing point of the loop", quantity: "temperature" },
+    ...freezeFigureLines("liquid, supply side", "the loop's pump stops"),
     { figure: "liquidPressureDrop", name: "liquid pressure drop, supply coil", quantity: "liquidPressureDrop" },
     { figure: "loopPressureDrop", name: "liquid pressure drop, both coils", quantity: "liquidPressureDrop" },
     { figure: "tubeVelocity", name: "tube velocity, supply coil", quantity: "liquidVelocity" },
@@ -51,12 +58,39 @@ export const recoveryCoil = defineKind({
   working: [
     ...airSideWorking<RecoveryCoilDesign, RecoveryCoilRating>(),
     ...liquidSideWorking<RecoveryCoilDesign, RecoveryCoilRating>(),
+    {
+      figure: "frostMargin",
+      name: "coldest exhaust surface above 0 °C",
+      quantity: "temperatureDifference",
+      equation: "Δ = t_surface − 0 °C",
+      terms: [
+        {
+          symbol: "t_surface",
+          name: "coldest root of the exhaust coil's fins",
+          quantity: "temperature",
+          value: (r) => r.exhaustColdestSurface,
+        },
+      ],
+      evaluate: (r) => r.exhaustColdestSurface,
+      source: "definition",
+    },
   ],
   declared: (design, rating) => compareDeclaredLiquid(design, rating, design.liquid),
   notes: (design, rating, at) => {
     const notes = liquidCoilNotes(design.block, undefined, rating);
     if (at.condition.exhaust === undefined) {
       notes.push({ what: "the duty names no exhaust air: the loop rests", weight: "caution" });
+    }
+    if (rating.bypassFor === "the frost limit") {
+      const share = Math.round((100 * rating.frostGivenUp) / (rating.frostGivenUp + rating.capacity));
+      notes.push({
+        what: `frost control: the valve leads ${Math.round(100 * rating.bypassShare)} % of the liquid round the supply coil, so that none colder than ${inBothUnits(design.frostLimit, "temperature")} enters the exhaust coil; that gives up ${inBothUnits(rating.frostGivenUp, "power")}, ${share} % of the heat`,
+        weight: "information",
+        source: "from-memory",
+      });
+      if (rating.intoExhaust < design.frostLimit - 0.05) {
+        notes.push({ what: "the frost limit is not held with all liquid led round", weight: "caution" });
+      }
     }
     if (rating.exhaustCondensate > 0 && rating.exhaustColdestSurface < 0) {
       notes.push({ what: "condensate freezes on the exhaust coil: raise the frost limit", weight: "caution" });

@@ -3,6 +3,7 @@ import { solveCoil } from "#component/coil/march";
 import type { ExhaustAir } from "#duty/condition";
 import type { Air } from "../air.ts";
 import { createSectionRating } from "../base-rating.ts";
+import { setFreezeFigures, standingLiquid } from "../coil/freeze.ts";
 import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil/liquid.ts";
 import { setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
 import type { SectionCondition } from "../contract.ts";
@@ -36,6 +37,10 @@ export interface RecoveryCoilRating extends LiquidCoilFigures {
   /** kg/s of condensate in the exhaust, °C of its coldest surface. */
   exhaustCondensate: number;
   exhaustColdestSurface: number;
+  /** K of that surface above 0 °C; W that the frost limit takes off what the set point would take; what the valve obeys. */
+  frostMargin: number;
+  frostGivenUp: number;
+  bypassFor: "nothing" | "the set point" | "the frost limit";
   wantedLeaving: number;
 }
 
@@ -54,6 +59,9 @@ export function createRecoveryCoilRating(): RecoveryCoilRating {
     exhaustLeavingHumidityRatio: 0,
     exhaustCondensate: 0,
     exhaustColdestSurface: 0,
+    frostMargin: 0,
+    frostGivenUp: 0,
+    bypassFor: "nothing",
     wantedLeaving: 0,
   };
 }
@@ -90,6 +98,8 @@ export function rateRecoveryCoil(
   const room = loopRoomOf(out);
   const stream = at.condition.exhaust;
   out.frostLimit = design.frostLimit;
+  out.frostGivenUp = 0;
+  out.bypassFor = "nothing";
   const wanted = wantedOf(air, stream, at);
   out.wantedLeaving = wanted ?? air.dryBulb;
   const loop =
@@ -117,8 +127,10 @@ export function rateRecoveryCoil(
   setLeavingAir(design.block, performance, out);
   setCoilPressure(design.block, performance.wetShare, out);
   out.leavingDryBulb = out.leaving.dryBulb;
+  out.frostMargin = out.exhaustColdestSurface;
   const difference = (stream?.dryBulb ?? air.dryBulb) - air.dryBulb;
   out.temperatureEffectiveness = inlet.liquidFlow > 0 ? (out.leavingDryBulb - air.dryBulb) / difference : 0;
+  setFreezeFigures(design.block, standingLiquid(design.liquid, out, false), at, out);
 }
 
 /** °C that the loop works towards; undefined where it has nothing to give or nobody asks. */
@@ -183,17 +195,27 @@ function run(
   setLoopAir(design, whole, stream, air);
   balanceLoop(design, whole, 0);
   out.fullCapacity = Math.abs(whole.supply.performance.heat) * design.block.stacked;
-  // Both limits ask for more bypass; the surplus of each falls as more is led round.
-  const surplus = ({ supply, intoExhaust }: Loop): number => {
+  // The set point first, then the frost limit: both ask for more bypass, and the surplus of each falls as more is led round.
+  const over = ({ supply }: Loop): number => {
     const { leavingDryBulb } = supply.performance;
-    const over = heats ? leavingDryBulb - out.wantedLeaving : out.wantedLeaving - leavingDryBulb;
-    return heats ? Math.max(over, design.frostLimit - intoExhaust) : over;
+    return heats ? leavingDryBulb - out.wantedLeaving : out.wantedLeaving - leavingDryBulb;
   };
+  const tooCold = ({ intoExhaust }: Loop): number => (heats ? design.frostLimit - intoExhaust : -1);
   let loop = whole;
-  if (surplus(whole) > 0) {
-    loop = throttled;
+  const leadRound = (surplus: (loop: Loop) => number): void => {
     setLoopAir(design, throttled, stream, air);
     findBypass(design, throttled, surplus, search);
+    loop = throttled;
+  };
+  if (over(whole) > 0) {
+    leadRound(over);
+    out.bypassFor = "the set point";
+  }
+  if (tooCold(loop) > 0) {
+    const before = Math.abs(loop.supply.performance.heat);
+    leadRound(tooCold);
+    out.bypassFor = "the frost limit";
+    out.frostGivenUp = (before - Math.abs(loop.supply.performance.heat)) * design.block.stacked;
   }
   const { performance } = loop.exhaust;
   out.exhaustLeavingDryBulb = performance.leavingDryBulb;

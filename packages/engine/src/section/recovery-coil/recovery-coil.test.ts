@@ -44,6 +44,26 @@ describe("run-around recovery coil", () => {
     expect(cold.bypassShare).toBeGreaterThan(0.02);
     const bare = rate("frost limit: 0 °F", -25, { heatingLeaving: 20 }).out;
     expect(bare.capacity).toBeGreaterThan(cold.capacity);
+    // Nothing but the frost limit holds the heat back here: what it gives up is what the loop without it carries more.
+    expect(cold.bypassFor).toBe("the frost limit");
+    expect((cold.capacity + cold.frostGivenUp) / bare.capacity).toBeCloseTo(1, 6);
+    expect(bare.frostGivenUp).toBe(0);
+    expect(cold.frostMargin).toBeGreaterThan(bare.frostMargin);
+  });
+
+  it("counts as given up to frost only what the set point would have taken", () => {
+    const { out, at } = rate("frost limit: 38 °F\nrows: 10\nexhaust:\n  rows: 10", -20, { heatingLeaving: 0 });
+    expect(out.bypassFor).toBe("the frost limit");
+    expect(out.leavingDryBulb).toBeLessThan(-1);
+    expect(out.capacity + out.frostGivenUp).toBeLessThan(out.fullCapacity * 0.999);
+    expect(recoveryCoil.notes?.(design(), out, at).some(({ what }) => /frost control/.test(what))).toBe(true);
+  });
+
+  it("has minutes when its pump stops in air below the loop's freezing point, and glycol buys the rest", () => {
+    const weak = rate("concentration: 10 %\nfrost limit: 35 °F", -20, { heatingLeaving: 20 }).out;
+    expect(weak.iceAfterFlowLoss).toBeGreaterThan(5);
+    expect(weak.iceAfterFlowLoss).toBeLessThan(600);
+    expect(rate("concentration: 45 %", -20, { heatingLeaving: 20 }).out.iceAfterFlowLoss).toBe(86_400);
   });
 
   it("cools hot outside air with cooler exhaust", () => {

@@ -1,8 +1,8 @@
 import { factor, integer, quantity, type ValuesOf } from "#form/field";
-import { type CoilBlock, prepareCoilBlock } from "../coil/block.ts";
+import { prepareCoilBlock } from "../coil/block.ts";
 import { type DeclaredSteamCoil, declaredSteamRating } from "../coil/declared-fields.ts";
 import { coilCoreFields, rowFields, surfaceField } from "../coil/fields.ts";
-import { steamCoilFields } from "../coil/steam.ts";
+import { type SteamPiping, steamCoilFields } from "../coil/steam.ts";
 import type { Frame } from "../contract.ts";
 
 const { stacked: _, ...coreFields } = coilCoreFields;
@@ -47,17 +47,13 @@ export const faceBypassFields = {
 } as const;
 
 /** A face-and-bypass coil ready to be rated; the block's stacked coils are its lanes. */
-export interface FaceBypassDesign {
-  readonly block: CoilBlock;
+export interface FaceBypassDesign extends SteamPiping {
   readonly bypassOpening: number;
   /** m², of all bypass channels. */
   readonly bypassArea: number;
   readonly damperLeakage: number;
   readonly mixingEffectiveness: number;
   readonly bypassLoss: number;
-  readonly dropLeg: number;
-  readonly vacuumBreaker: boolean;
-  readonly trap: "float and thermostatic" | "inverted bucket";
   readonly declaredRating: DeclaredSteamCoil | undefined;
 }
 
@@ -81,5 +77,6 @@ export function prepareFaceBypass(values: ValuesOf<typeof faceBypassFields>, fra
     vacuumBreaker: values.vacuumBreaker,
     trap: values.trap,
     declaredRating: values.declaredRating,
+    freezestat: values.freezestat,
   };
 }

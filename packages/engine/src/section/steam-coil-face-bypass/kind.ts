@@ -72,7 +72,7 @@ export const steamCoilFaceBypass = defineKind({
   declared: (design, rating, at) => compareDeclaredSteam(design, rating, at.condition.utilities.steam?.pressure),
   notes: (design, rating, at) => {
     const flow = (rating.faceShare * rating.entering.dryAirFlow) / design.block.stacked;
-    const notes = steamCoilNotes(design.block, flow, rating);
+    const notes = steamCoilNotes(design, flow, rating, at.operation.fansRunning);
     const over = rating.leavingDryBulb - (at.operation.heatingLeaving ?? Number.POSITIVE_INFINITY);
     if (over > heatingHeld) {
       notes.push({

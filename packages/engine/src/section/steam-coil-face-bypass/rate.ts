@@ -10,6 +10,7 @@ import {
   type SteamCoilFigures,
   type SteamRoom,
   setSteamAirFigures,
+  setSteamFreeze,
   setSteamSide,
   shutOff,
   solveAtSteam,
@@ -78,11 +79,13 @@ export function rateFaceBypass(design: FaceBypassDesign, air: Air, at: SectionCo
     setSteamSide(design, supply, false, out);
     // Full steam at all times: the load does not move the pressure, so that no entering air makes the coil stall.
     out.stallAirTemperature = out.stalled === 1 ? air.dryBulb : Math.max(air.dryBulb, out.supplySteamTemperature);
-    out.freezeMargin = out.coldestTubeWall;
+    out.breakerAirTemperature = Math.max(air.dryBulb, out.supplySteamTemperature);
   }
   out.leavingDryBulb = out.leaving.dryBulb;
   setPaths(design, out);
   endCoilRating(block, out);
+  // Whoever loses steam asks for heat: the dampers open the face as far as they go.
+  setSteamFreeze(design, supply, most, at, out);
 }
 
 function steamIsOn(supply: SteamSupply, air: Air, at: SectionCondition): boolean {

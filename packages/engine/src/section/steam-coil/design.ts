@@ -1,8 +1,8 @@
 import { choice, quantity, type ValuesOf } from "#form/field";
-import { type CoilBlock, prepareCoilBlock } from "../coil/block.ts";
+import { prepareCoilBlock } from "../coil/block.ts";
 import { type DeclaredSteamCoil, declaredSteamRating } from "../coil/declared-fields.ts";
 import { coilCoreFields, rowFields, surfaceField } from "../coil/fields.ts";
-import { steamCoilFields } from "../coil/steam.ts";
+import { type SteamPiping, steamCoilFields } from "../coil/steam.ts";
 import type { Frame } from "../contract.ts";
 
 /** What a person writes about a steam coil. */
@@ -25,13 +25,9 @@ export const steamCoilSectionFields = {
 } as const;
 
 /** A steam coil ready to be rated. */
-export interface SteamCoilDesign {
-  readonly block: CoilBlock;
+export interface SteamCoilDesign extends SteamPiping {
   readonly control: "modulating valve" | "two-position valve";
   readonly opensBelow: number;
-  readonly dropLeg: number;
-  readonly vacuumBreaker: boolean;
-  readonly trap: "float and thermostatic" | "inverted bucket";
   readonly declaredRating: DeclaredSteamCoil | undefined;
 }
 
@@ -43,6 +39,6 @@ export function prepareSteamCoil(values: ValuesOf<typeof steamCoilSectionFields>
     { base: 0.06, between: 0.01, upstream: 0.05, downstream: 0.15, ends: 0.25 },
     "steam",
   );
-  const { control, opensBelow, dropLeg, vacuumBreaker, trap, declaredRating } = values;
-  return { block, control, opensBelow, dropLeg, vacuumBreaker, trap, declaredRating };
+  const { control, opensBelow, dropLeg, vacuumBreaker, trap, declaredRating, freezestat } = values;
+  return { block, control, opensBelow, dropLeg, vacuumBreaker, trap, declaredRating, freezestat };
 }

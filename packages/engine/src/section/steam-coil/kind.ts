@@ -37,7 +37,8 @@ export const steamCoil = defineKind({
   },
   declared: (design, rating, at) => compareDeclaredSteam(design, rating, at.condition.utilities.steam?.pressure),
   notes: (design, rating, at) => {
-    const notes: Note[] = steamCoilNotes(design.block, rating.entering.dryAirFlow / design.block.stacked, rating);
+    const airFlow = rating.entering.dryAirFlow / design.block.stacked;
+    const notes: Note[] = steamCoilNotes(design, airFlow, rating, at.operation.fansRunning);
     const over = rating.leavingDryBulb - (at.operation.heatingLeaving ?? Number.POSITIVE_INFINITY);
     if (design.control === "two-position valve" && over > heatingHeld) {
       notes.push({

@@ -9,6 +9,7 @@ import {
   type SteamCoilFigures,
   type SteamRoom,
   setSteamAirFigures,
+  setSteamFreeze,
   setSteamSide,
   shutOff,
   solveAtSteam,
@@ -64,6 +65,7 @@ export function rateSteamCoil(design: SteamCoilDesign, air: Air, at: SectionCond
   }
   out.leavingDryBulb = out.leaving.dryBulb;
   setCoilPressure(design.block, 0, out);
+  setSteamFreeze(design, supply, 1, at, out);
 }
 
 function valveStand(design: SteamCoilDesign, air: Air, supply: SteamSupply | undefined, at: SectionCondition): Valve {
@@ -122,6 +124,5 @@ function throttle(
 /** Where condensate stands, the tubes cool to the air; the filament is never above the mean. */
 function settleCold(air: Air, out: SteamCoilRating): void {
   if (out.stalled === 1) out.coldestTubeWall = Math.min(out.coldestTubeWall, air.coldestFilament);
-  out.freezeMargin = out.coldestTubeWall;
   out.leaving.coldestFilament = Math.min(out.leaving.dryBulb, out.leaving.coldestFilament);
 }

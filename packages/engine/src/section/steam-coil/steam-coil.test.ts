@@ -85,10 +85,54 @@ describe("steam coil on a modulating valve", () => {
     expect(stalledAt(onset + 0.6).stalled).toBe(1);
   });
 
-  it("stalls in colder air the more surface it has: surplus makes freezing likelier", () => {
-    const onset = (fins: number) => rate(`rows: 2\nfins: ${fins} per in`, -20, at(psig(5), 10)).stallAirTemperature;
+  it.each([
+    ["vacuum breaker: no", "stallAirTemperature"],
+    ["vacuum breaker: yes", "breakerAirTemperature"],
+  ] as const)("stalls, or opens its breaker, in colder air the more surface it has (%s)", (text, figure) => {
+    const onset = (fins: number) => rate(`rows: 2\nfins: ${fins} per in\n${text}`, -20, at(psig(5), 10))[figure];
     expect(onset(10)).toBeLessThan(onset(8));
     expect(onset(12)).toBeLessThan(onset(10));
+  });
+
+  it("never stalls while its breaker lets it drain to the atmosphere, and stalls in warmer air the lower the return", () => {
+    expect(rate("rows: 2", -20, at(psig(5), 10)).stallAirTemperature).toBeCloseTo(10, 6);
+    const against = (back: number) =>
+      rate("rows: 2", -20, at(psig(5), 10, { condensateReturnPressure: psig(back) })).stallAirTemperature;
+    expect(against(2)).toBeLessThan(against(1));
+    expect(against(1)).toBeLessThan(10);
+  });
+
+  it("tells how long condensate that stands has to the first ice, and what the return asks of the leg", () => {
+    const stalled = rate("rows: 4\nfins: 10 per in\nvacuum breaker: no", -5, at(psig(5), 8));
+    expect(stalled.iceAsItStands).toBeGreaterThan(20);
+    expect(stalled.iceAsItStands).toBeLessThan(3600);
+    expect(stalled.coldestFluid).toBe(-5);
+    // A tube that stands full has more to give up than one that has drained.
+    const draining = rate("rows: 1\nfins: 6 per in", -20, at(psig(15), 20));
+    expect(draining.iceAsItStands).toBe(86_400);
+    expect(draining.coldestFluid).toBeGreaterThan(95);
+    expect(draining.iceAfterFlowLoss).toBeLessThan(600);
+    expect(draining.frozenAfterFlowLoss).toBeGreaterThan(draining.iceAfterFlowLoss);
+    // The valve fails open: steam stays in the tubes when the fan stops.
+    expect(draining.iceAfterFanLoss).toBe(86_400);
+    const shut = rate("rows: 1\nfins: 6 per in", -20, at(psig(15), 20, { valveFails: "closed" }));
+    expect(shut.iceAfterFanLoss).toBeGreaterThan(shut.iceAfterFanLossOpen);
+    expect(shut.iceAfterFanLossOpen).toBeGreaterThan(shut.iceAfterFlowLoss);
+    // steam-coil-guide: 14 in. of leg give about half a psi, 12 in. is the least.
+    expect(draining.dropLegHead / 6894.757).toBeCloseTo(0.49, 1);
+    expect(stalled.neededDropLeg).toBeGreaterThan(1);
+    expect(draining.neededDropLeg).toBeCloseTo(0.305, 9);
+  });
+
+  it("asks a foot of freezestat for each square foot of face, and says when it would trip", () => {
+    // freezestat-guide: 20 ft of element for 20 ft².
+    const where = at(psig(15), 8);
+    const out = rate("finned height: 48 in\nfinned length: 60 in", -20, where, { coldestFilament: -25 });
+    expect(out.freezestatLength / 0.3048).toBeCloseTo(20, 0);
+    const cold = rate("rows: 1\nfins: 4 per in", -25, at(psig(2), 2));
+    expect(cold.freezestatMargin).toBeLessThan(0);
+    const notes = steamCoil.notes?.(design(), cold, at(psig(2), 2)) ?? [];
+    expect(notes.some(({ what }) => /freezestat trips/.test(what))).toBe(true);
   });
 
   it("says what is missed when the coil is too small", () => {
