@@ -5,6 +5,7 @@ import type { CoilWork } from "./performance.ts";
  *
  * @param work record: room for the march
  * @param levels count, 1…400: levels of the coil
+ * @outside levels beyond the room of `work` are left out, as typed arrays do
  * @example (() => { const w = { imbalance: new Float64Array(3), sensitivity: new Float64Array(3), elementSensitivity: new Float64Array(3),
  *   matrix: new Float64Array(4) }; clearBalance(w, 2); return w.matrix[2]; })() // -1
  * @source definition
