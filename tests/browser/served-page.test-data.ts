@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { openJobFolder } from "@oncethrough/node/files/job-folder";
+import { readShopFolder } from "@oncethrough/node/files/shop-folder";
 import { serve } from "@oncethrough/node/server/serve";
 import { type Browser, chromium, type Page } from "playwright-core";
 
@@ -55,7 +56,14 @@ export async function openServedPage(browser: Browser, options: PageOptions = {}
   const file = join(jobs, demo);
   await copyFile(join(root, "examples", demo), file);
   const { folder } = await openJobFolder(jobs);
-  const serving = await serve({ folder, startJob: demo, siteFolder, shopCatalogue: [], port: 0 });
+  const serving = await serve({
+    folder,
+    startJob: demo,
+    siteFolder,
+    shopCatalogue: [],
+    shopBooks: await readShopFolder(undefined),
+    port: 0,
+  });
   const { width = 1280, height = 900, colorScheme = "light" } = options;
   const context = await browser.newContext({ viewport: { width, height }, colorScheme, reducedMotion: "reduce" });
   const page = await context.newPage();

@@ -22,12 +22,15 @@ export interface ShopReading {
 
 const nothing = { component: () => undefined, componentNames: () => [] };
 
-/** Reads the three books of a shop. It does not throw, whatever the texts are. */
-export function readShop(files: {
+/** The three books as text. */
+export interface ShopFiles {
   readonly prices: ShopFile;
   readonly rates: ShopFile;
   readonly stock: ShopFile;
-}): ShopReading {
+}
+
+/** Reads the three books of a shop. It does not throw, whatever the texts are. */
+export function readShop(files: ShopFiles): ShopReading {
   const problems: ShopProblem[] = [];
   const prices = readBook(files.prices, priceBookFields, "prices", problems);
   const rates = readBook(files.rates, rateBookFields, "rates", problems);

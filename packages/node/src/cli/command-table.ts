@@ -469,6 +469,7 @@ export const commands: readonly CommandLine[] = [
       { flags: "--port <number>", meaning: "port to listen on; 0 takes any free one", default: "7480" },
       { flags: "--no-open", meaning: "do not open the page in a browser" },
       catalogue,
+      shop,
     ],
     examples: [
       { line: "serve jobs", meaning: "work in the folder jobs" },

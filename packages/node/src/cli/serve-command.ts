@@ -1,5 +1,6 @@
 import { openJobFolder } from "#files/job-folder";
 import { readCatalogueFolder, shippedFolders, siteIsBuilt } from "#files/shipped";
+import { readShopFolder } from "#files/shop-folder";
 import { openBrowser, serve } from "#server/serve";
 import { exitCode, UsageProblem } from "./exit-code.ts";
 import { type Given, optionText, type Streams } from "./session.ts";
@@ -9,9 +10,10 @@ export async function serveCommand(given: Given, streams: Streams): Promise<numb
   const port = readPort(optionText(given, "port") ?? "");
   const shopFolder = optionText(given, "catalogue");
   const shopCatalogue = shopFolder === undefined ? [] : await readCatalogueFolder(shopFolder);
+  const shopBooks = await readShopFolder(optionText(given, "shop"));
   const { folder, job } = await openJobFolder(given.operands[0] ?? shippedFolders.examples);
   const startJob = job ?? (await folder.list())[0]?.name;
-  const serving = await serve({ folder, startJob, shopCatalogue, siteFolder: shippedFolders.site, port });
+  const serving = await serve({ folder, startJob, shopCatalogue, shopBooks, siteFolder: shippedFolders.site, port });
   const stop = streams.untilInterrupted();
   if (!siteIsBuilt()) streams.errors("the page is not built yet: npm run build\n");
   streams.output(`${serving.address}\n`);

@@ -15,12 +15,15 @@ interface BookFile {
   readonly text: string;
 }
 
+/** The three books. */
+export type BookFiles = Readonly<Record<BookName, BookFile>>;
+
 /**
  * The shipped books, each replaced by the one of the same name in the shop's own folder.
  *
  * @throws FileProblem when a book cannot be read, or the folder holds none
  */
-export async function readShopFolder(folder: string | undefined): Promise<Readonly<Record<BookName, BookFile>>> {
+export async function readShopFolder(folder: string | undefined): Promise<BookFiles> {
   const own = (name: BookName) => (folder === undefined ? undefined : join(folder, `${name}.yaml`));
   const found = bookNames.filter((name) => existsSync(own(name) ?? ""));
   if (folder !== undefined && found.length === 0) {

@@ -18,6 +18,7 @@ interface SaveBody {
  * - `PUT /api/job` `{ name, text, version }` → `{ version }`, or 409 `{ version, text }` when the file on the disk is not
  *   of that version; without a version (or with null) the file must not exist yet
  * - `GET /api/catalogue` → `{ files: [{ path, text }] }`, the shop's own records
+ * - `GET /api/shop` → `{ prices, rates, stock }`, each `{ path, text }`: the books that the page prices by
  */
 export function addJobRoutes(server: FastifyInstance, options: ServerOptions): void {
   const { folder, startJob } = options;
@@ -54,4 +55,5 @@ export function addJobRoutes(server: FastifyInstance, options: ServerOptions): v
   );
 
   server.get("/api/catalogue", async () => ({ files: options.shopCatalogue }));
+  server.get("/api/shop", async () => options.shopBooks);
 }

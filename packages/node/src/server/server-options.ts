@@ -1,5 +1,6 @@
 import type { JobFolder } from "#files/job-folder";
 import type { CatalogueText } from "#files/shipped";
+import type { BookFiles } from "#files/shop-folder";
 
 /** What the server serves, and to whom. */
 export interface ServerOptions {
@@ -10,5 +11,7 @@ export interface ServerOptions {
   readonly siteFolder: string;
   /** The shop's own catalogue files, laid over the generic ones in the page. */
   readonly shopCatalogue: readonly CatalogueText[];
+  /** The books that the page prices by. */
+  readonly shopBooks: BookFiles;
   readonly token: string;
 }

@@ -4,6 +4,7 @@ import { connect } from "node:net";
 import { join } from "node:path";
 import { describe, expect, it, onTestFinished } from "vitest";
 import { openJobFolder } from "#files/job-folder";
+import { readShopFolder } from "#files/shop-folder";
 import { temporaryFolder } from "#files/temporary-folder.test-data";
 import { serve } from "./serve.ts";
 import { createServer } from "./server.ts";
@@ -23,8 +24,9 @@ async function setting() {
   await writeFile(join(site, "main.js"), "export {};");
   await writeFile(join(site, ".hidden"), "hidden");
   const { folder } = await openJobFolder(jobs);
+  const shopBooks = await readShopFolder(undefined);
   const shopCatalogue = [{ path: "motor.yaml", text: "family: motor\n" }];
-  return { outer, jobs, options: { folder, startJob: "north-wing.yaml", siteFolder: site, shopCatalogue } };
+  return { outer, jobs, options: { folder, startJob: "north-wing.yaml", siteFolder: site, shopCatalogue, shopBooks } };
 }
 
 async function injected() {
@@ -46,6 +48,8 @@ describe("jobs over the server", () => {
     expect(list.json()).toMatchObject({ start: "north-wing.yaml", jobs: [{ name: "north-wing.yaml", size: 9 }] });
     const catalogue = await server.inject({ url: "/api/catalogue", headers: known });
     expect(catalogue.json()).toEqual({ files: [{ path: "motor.yaml", text: "family: motor\n" }] });
+    const shop = await server.inject({ url: "/api/shop", headers: known });
+    expect(shop.json().prices.text).toContain("book: prices");
   });
 
   it("saves, keeps the version before, and answers 409 with the text when the file changed on the disk", async () => {
@@ -130,7 +134,15 @@ describe("jobs over the server", () => {
 describe("who is answered", () => {
   it("asks for the token at every request for data", async () => {
     const { server } = await injected();
-    for (const url of ["/api/jobs", "/api/job", "/api/catalogue", "/API/jobs", "/%61pi/jobs", "//api/jobs"]) {
+    for (const url of [
+      "/api/jobs",
+      "/api/job",
+      "/api/catalogue",
+      "/api/shop",
+      "/API/jobs",
+      "/%61pi/jobs",
+      "//api/jobs",
+    ]) {
       for (const given of [undefined, "", "wrong", `${token}x`, token.slice(1)]) {
         const headers = { host: "127.0.0.1", ...(given === undefined ? {} : { "x-oncethrough-token": given }) };
         const answer = await server.inject({ url, headers });

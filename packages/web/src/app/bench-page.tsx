@@ -3,6 +3,7 @@ import { ConditionBar } from "#panel/condition-bar.tsx";
 import { HeaderBar } from "#panel/header-bar.tsx";
 import type { JobStore } from "#panel/job-store";
 import { PartPanel } from "#panel/part-panel.tsx";
+import { PriceBar } from "#panel/price-bar.tsx";
 import { TextPanel } from "#panel/text-panel.tsx";
 import { UnmetList } from "#panel/unmet-list.tsx";
 import { isDirty } from "#state/bench-state";
@@ -65,6 +66,7 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
         </div>
       </main>
       <PageFoot />
+      <PriceBar />
       {isOpening ? <OpenDialog desk={desk} onClose={() => setOpening(false)} /> : null}
       {conflict === undefined ? null : (
         <ConflictDialog

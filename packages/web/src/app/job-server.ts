@@ -1,4 +1,5 @@
 import type { CatalogueFile } from "@oncethrough/engine/catalogue/read-catalogue";
+import type { ShopFiles } from "@oncethrough/engine/takeoff/read-shop";
 
 /** A job as the server holds it. */
 export interface ServedJob {
@@ -19,6 +20,8 @@ export interface JobServer {
   readonly job: (name?: string) => Promise<ServedJob | undefined>;
   readonly jobNames: () => Promise<readonly string[]>;
   readonly shopCatalogue: () => Promise<readonly CatalogueFile[]>;
+  /** The books of the shop; undefined when the server gives none. */
+  readonly shopBooks: () => Promise<ShopFiles | undefined>;
   readonly save: (name: string, text: string, version: string | undefined) => Promise<SaveOutcome>;
 }
 
@@ -57,6 +60,7 @@ export function jobServer(token: string): JobServer {
       return found?.jobs.map((job) => job.name) ?? [];
     },
     shopCatalogue: async () => (await read<{ readonly files: readonly CatalogueFile[] }>("catalogue"))?.files ?? [],
+    shopBooks: () => read<ShopFiles>("shop"),
     save: async (name, text, version) => {
       const body = JSON.stringify({ name, text, version: version ?? null });
       const answer = await ask("job", { method: "PUT", headers: { "content-type": "application/json" }, body });

@@ -1,4 +1,5 @@
 import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import { readShop } from "@oncethrough/engine/takeoff/read-shop";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { openedBench } from "#state/bench-state";
@@ -10,14 +11,16 @@ import { WorkDesk } from "#work/work-desk";
 import { BenchPage } from "./bench-page.tsx";
 import { createJobDesk, exampleFile, servedFile } from "./job-desk.ts";
 import { type JobServer, jobServer, takeToken } from "./job-server.ts";
-import { shippedCatalogue, shippedExamples } from "./shipped-texts.ts";
+import { shippedBooks, shippedCatalogue, shippedExamples } from "./shipped-texts.ts";
 import { solveRest } from "./solve-rest.ts";
 
-/** Asks the server, where there is one, for the job and the shop's records; else begins with the demo. */
+/** Asks the server, where there is one, for the job, the shop's records and its books; else begins with the demo. */
 async function firstTexts(server: JobServer | undefined) {
-  const served = await Promise.all([server?.job(), server?.shopCatalogue()]).catch(() => undefined);
-  const [job, shop = []] = served ?? [];
-  return { job, shop, isServed: served !== undefined };
+  const served = await Promise.all([server?.job(), server?.shopCatalogue(), server?.shopBooks()]).catch(
+    () => undefined,
+  );
+  const [job, shop = [], books = shippedBooks()] = served ?? [];
+  return { job, shop, books, isServed: served !== undefined };
 }
 
 async function start(): Promise<void> {
@@ -25,7 +28,7 @@ async function start(): Promise<void> {
   if (place === null) throw new Error("the page has no place for the workbench");
   const token = takeToken(window);
   const server = token === undefined ? undefined : jobServer(token);
-  const { job, shop, isServed } = await firstTexts(server);
+  const { job, shop, books, isServed } = await firstTexts(server);
   const examples = shippedExamples();
   const first = job === undefined ? examples[0] : undefined;
   const file =
@@ -35,7 +38,7 @@ async function start(): Promise<void> {
   const records = [...shippedCatalogue(), ...shop];
   const catalogue = readCatalogue(records);
   const work = new WorkDesk(startWorker, () => records);
-  const store = createBenchStore(openedBench(file, catalogue, "ip"), catalogue);
+  const store = createBenchStore(openedBench(file, catalogue, "ip"), catalogue, readShop(books));
   const desk = createJobDesk(store, isServed ? server : undefined, examples, localStorage, window);
   solveRest(store);
   createRoot(place).render(

@@ -1,4 +1,5 @@
 import type { CatalogueFile } from "@oncethrough/engine/catalogue/read-catalogue";
+import type { ShopFiles } from "@oncethrough/engine/takeoff/read-shop";
 
 /** The generic component records that come with the program. */
 export function shippedCatalogue(): readonly CatalogueFile[] {
@@ -21,6 +22,14 @@ export function shippedExamples(): readonly CatalogueFile[] {
     eager: true,
   });
   return filesOf(texts).toSorted((one, other) => Number(other.path === demo) - Number(one.path === demo));
+}
+
+/** The books of the shop that come with the program. */
+export function shippedBooks(): ShopFiles {
+  const texts = import.meta.glob<string>("../../../../shop/*.yaml", { query: "?raw", import: "default", eager: true });
+  const files = filesOf(texts);
+  const book = (name: string) => files.find(({ path }) => path === `shop/${name}.yaml`) ?? { path: name, text: "" };
+  return { prices: book("prices"), rates: book("rates"), stock: book("stock") };
 }
 
 function filesOf(texts: Record<string, string>): readonly CatalogueFile[] {

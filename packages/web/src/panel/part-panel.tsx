@@ -8,6 +8,7 @@ import { useBench, useRating } from "#view/use-bench";
 import { FieldEditor } from "./field-editor.tsx";
 import { FigureList } from "./figure-list.tsx";
 import { MindList } from "./mind-list.tsx";
+import { OwnerPriceList } from "./owner-price-list.tsx";
 import "./part-panel.css";
 
 const none: readonly UnitSection[] = [];
@@ -63,6 +64,7 @@ function SectionPart({ index }: { index: number }) {
       <p className="quiet meaning">{section.behaviour.meaning}</p>
       <Changeable path={sectionPath(index)} />
       <FigureList figures={figures} />
+      <OwnerPriceList owner={section.name} />
       <MindList section={section.name} />
     </>
   );
@@ -83,6 +85,7 @@ function WholePart({ path }: { path: string }) {
       <p className="quiet meaning">{field.meaning}</p>
       <Changeable path={path} />
       <FigureList figures={figures} />
+      {path === "duty" ? null : <OwnerPriceList owner="unit" />}
       <MindList section="unit" />
     </>
   );

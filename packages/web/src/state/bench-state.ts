@@ -19,6 +19,13 @@ export interface Notice {
   readonly weight: "information" | "caution";
 }
 
+/** A job as it was, and the act that it gave way to. */
+export interface BeforeAct {
+  readonly sound: SoundJob;
+  /** What was done, in the words of the page. */
+  readonly act: string;
+}
+
 /** All that the page knows. Everything shown follows from it; it holds no element of the page. */
 export interface BenchState {
   readonly file: JobFile;
@@ -29,6 +36,8 @@ export interface BenchState {
   readonly reading: JobReading;
   /** The latest sound job: what is drawn. Of `text` itself when that has no errors. */
   readonly sound: SoundJob | undefined;
+  /** What stood before the last act that changed the job: an edit, an undo, a redo. */
+  readonly before: BeforeAct | undefined;
   /** Path of the part in hand: `duty`, `unit.casing` or `unit.sections[3]`. */
   readonly picked: string;
   /** Key of the condition in hand. */
@@ -58,6 +67,7 @@ export function openedBench(
     history: emptyHistory,
     reading,
     sound,
+    before: undefined,
     picked: firstPick(sound),
     condition: firstCondition,
     system,

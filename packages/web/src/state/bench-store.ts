@@ -1,5 +1,6 @@
 import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
+import type { ShopReading } from "@oncethrough/engine/takeoff/read-shop";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { BenchState, JobFile, Notice } from "./bench-state.ts";
 import { typing } from "./history.ts";
@@ -25,9 +26,11 @@ export interface BenchActions {
   readonly solveNext: () => boolean;
 }
 
-/** The bench with its actions and the catalogue that its texts are read against. */
+/** The bench with its actions, the catalogue that its texts are read against, and the books that price it. */
 export interface Bench extends BenchState {
   readonly catalogue: Catalogue;
+  /** The shop's books, or why they cannot be read. */
+  readonly shop: ShopReading;
   readonly actions: BenchActions;
 }
 
@@ -35,7 +38,7 @@ export interface Bench extends BenchState {
 export type BenchStore = StoreApi<Bench>;
 
 /** A store that holds a bench; transitions are pure, this is the only place where state changes hands. */
-export function createBenchStore(first: BenchState, catalogue: Catalogue): BenchStore {
+export function createBenchStore(first: BenchState, catalogue: Catalogue, shop: ShopReading): BenchStore {
   return createStore<Bench>()((set, get) => {
     const to = (next: (state: Bench) => BenchState) => set((state) => next(state));
     const actions: BenchActions = {
@@ -58,6 +61,6 @@ export function createBenchStore(first: BenchState, catalogue: Catalogue): Bench
         return more;
       },
     };
-    return { ...first, catalogue, actions };
+    return { ...first, catalogue, shop, actions };
   });
 }

@@ -3,13 +3,15 @@ import type { Problem } from "@oncethrough/engine/form/problem";
 import type { Job } from "@oncethrough/engine/job/job";
 import { type JobReading, readJob } from "@oncethrough/engine/job/read-job";
 import { RatingBook } from "./rating-book.ts";
+import { UnitPricing } from "./unit-pricing.ts";
 
-/** The latest text that could be read as a job, what it says and how it rates. */
+/** The latest text that could be read as a job, what it says, how it rates and what it costs. */
 export interface SoundJob {
   readonly text: string;
   readonly job: Job;
   readonly reading: JobReading;
   readonly book: RatingBook;
+  readonly pricing: UnitPricing;
 }
 
 /** A text as read, and the latest sound job: that of this text, or an earlier one. */
@@ -23,7 +25,8 @@ export function readText(text: string, catalogue: Catalogue, before: SoundJob | 
   if (before?.text === text) return { reading: before.reading, sound: before };
   const reading = readJob(text, catalogue);
   if (reading.job === undefined) return { reading, sound: before };
-  return { reading, sound: { text, job: reading.job, reading, book: new RatingBook(reading.job) } };
+  const { job } = reading;
+  return { reading, sound: { text, job, reading, book: new RatingBook(job), pricing: new UnitPricing(job) } };
 }
 
 /** The problems that keep the text from being a job. */

@@ -2,7 +2,15 @@ import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { textKey } from "@oncethrough/engine/form/key";
 import { removeAt, spliceEdit } from "@oncethrough/engine/form/splice";
 import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
-import { type BenchState, type JobFile, type Notice, openedBench, sectionIndex, sectionPath } from "./bench-state.ts";
+import {
+  type BeforeAct,
+  type BenchState,
+  type JobFile,
+  type Notice,
+  openedBench,
+  sectionIndex,
+  sectionPath,
+} from "./bench-state.ts";
 import { redone, undone, withStep } from "./history.ts";
 import { readText, type SoundJob } from "./sound-job.ts";
 import { changeBetween } from "./text-change.ts";
@@ -15,7 +23,10 @@ import { changeBetween } from "./text-change.ts";
 export function edited(state: BenchState, step: string, text: string, catalogue: Catalogue): BenchState {
   const change = changeBetween(state.text, text);
   if (change === undefined) return state;
-  return withText({ ...state, history: withStep(state.history, { name: step, change }) }, text, catalogue);
+  const history = withStep(state.history, { name: step, change });
+  // Typing that goes on is one act, set against what stood when it began.
+  const isJoined = history.past.length === state.history.past.length && state.before !== undefined;
+  return withText({ ...state, history }, text, catalogue, isJoined ? state.before : actFrom(state, step));
 }
 
 /** A field as a person typed it into its row: spliced into the text; an empty one gives way to its default. */
@@ -31,13 +42,15 @@ export function fieldEdited(state: BenchState, path: string, typed: string, cata
 /** One step back. */
 export function stepBack(state: BenchState, catalogue: Catalogue): BenchState {
   const { text, history } = undone(state);
-  return history === state.history ? state : withText({ ...state, history }, text, catalogue);
+  if (history === state.history) return state;
+  return withText({ ...state, history }, text, catalogue, actFrom(state, `undone: ${state.history.past.at(-1)?.name}`));
 }
 
 /** One step forward again. */
 export function stepForward(state: BenchState, catalogue: Catalogue): BenchState {
   const { text, history } = redone(state);
-  return history === state.history ? state : withText({ ...state, history }, text, catalogue);
+  if (history === state.history) return state;
+  return withText({ ...state, history }, text, catalogue, actFrom(state, state.history.future.at(-1)?.name ?? ""));
 }
 
 /** Another file in place of this one; units of measure stay as they are. */
@@ -87,7 +100,11 @@ export function solvedMore(state: BenchState): BenchState {
   return { ...state, solved: state.solved + 1 };
 }
 
-function withText(state: BenchState, text: string, catalogue: Catalogue): BenchState {
+function actFrom({ sound }: BenchState, act: string): BeforeAct | undefined {
+  return sound === undefined ? undefined : { sound, act };
+}
+
+function withText(state: BenchState, text: string, catalogue: Catalogue, before: BeforeAct | undefined): BenchState {
   const { reading, sound } = readText(text, catalogue, state.sound);
   const isNew = sound !== state.sound;
   return {
@@ -95,6 +112,8 @@ function withText(state: BenchState, text: string, catalogue: Catalogue): BenchS
     text,
     reading,
     sound,
+    // An act that leaves no sound job changes nothing that is seen.
+    before: isNew ? before : state.before,
     picked: isNew ? followed(state.picked, state.sound, sound) : state.picked,
     condition: heldCondition(state.condition, sound),
     solved: isNew ? 0 : state.solved,

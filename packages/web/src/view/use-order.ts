@@ -1,0 +1,26 @@
+import { useMemo } from "react";
+import type { OrderSum } from "#state/unit-pricing";
+import { useBench } from "./use-bench.ts";
+
+/** The order as it stands and as it stood before the last act. */
+export interface OrdersInHand {
+  readonly now: OrderSum;
+  readonly before: OrderSum | undefined;
+  /** The act between them. */
+  readonly act: string;
+}
+
+/** The order in hand; undefined without a sound job or without sound books. */
+export function useOrders(): OrdersInHand | undefined {
+  const sound = useBench((bench) => bench.sound);
+  const before = useBench((bench) => bench.before);
+  const books = useBench((bench) => bench.shop.books);
+  return useMemo(() => {
+    if (sound === undefined || books === undefined) return undefined;
+    return {
+      now: sound.pricing.order(books),
+      before: before?.sound.pricing.order(books),
+      act: before?.act ?? "",
+    };
+  }, [sound, before, books]);
+}
