@@ -35,6 +35,8 @@ export interface LargestFlow {
 
 /** Times that the fan is led to what its motor may give. */
 const mostLeads = 8;
+/** Share of speed at which it has come to rest. */
+const settled = 1e-5;
 
 /**
  * Solves the unit at a condition's weather with filters clean and its fan at `highestSpeed` (rev/s), or as fast as the
@@ -48,14 +50,15 @@ export function largestFlow(unit: Unit, condition: Condition, highestSpeed: numb
   for (let count = 0; count < mostLeads; count++) {
     rateUnit(unit, { ...condition, filterLoading: 0, flow: { mode: "speed held", fanSpeed } }, rating);
     if (!rating.solved) return undefined;
-    const { motorOutput, motorAllowed, speedAllowed } = rating.sections[index] as FanSectionRating;
+    const { speedAllowed } = rating.sections[index] as FanSectionRating;
+    const next = Math.min(highestSpeed, speedAllowed);
     // A fixed speed is what it is: its motor is overloaded then, and the shortfalls say so.
-    if (!design.speedControlled || motorOutput <= motorAllowed * (1 + 1e-4)) break;
-    fanSpeed = speedAllowed;
+    if (!design.speedControlled || Math.abs(next - fanSpeed) <= settled * next) break;
+    fanSpeed = next;
   }
   return {
     fanSpeed,
-    limitedBy: fanSpeed < highestSpeed ? "motor" : "speed",
+    limitedBy: fanSpeed < highestSpeed * (1 - settled) ? "motor" : "speed",
     share: rating.supply.dryAirFlow / condition.externalStatic.designDryAirFlow,
     dryAirFlow: rating.supply.dryAirFlow,
     intakeAirflow: actualAirflow(rating.outdoors),

@@ -3,12 +3,13 @@ import { describe, expect, it } from "vitest";
 import { type FanOut, oneFanOut } from "#design/fan-out";
 import { allowedFanPower, creditPower, fanPowerVerdict } from "#design/fan-power-limit";
 import { fanRange } from "#design/fan-range";
+import { largestFlow } from "#design/largest-flow";
 import type { Condition } from "#duty/condition";
 import type { FanDesign } from "#section/fan/design";
 import type { FanSectionRating } from "#section/fan/rate";
 import { shippedCatalogue } from "#section/shipped.test-data";
 import { createUnitRating, rateUnit } from "#unit/rate-unit";
-import { shortfallsOf } from "#unit/report";
+import { notesOf, shortfallsOf } from "#unit/report";
 import type { Unit } from "#unit/unit";
 import type { Job } from "./job.ts";
 import { readJob } from "./read-job.ts";
@@ -173,5 +174,59 @@ describe("the whole range of speed", () => {
     // Natural frequency as trade texts have it, 188/√(inches of deflection) per minute: 2 in gives 133, and √2 of it 188.
     expect(range.resonance * 60).toBeCloseTo(132.7, 0);
     expect(range.isolatesAbove * 60).toBeCloseTo(187.6, 0);
+  });
+});
+
+describe("the most air that can come", () => {
+  const job = jobOf("large-vivarium");
+  const condition = conditionOf(job, "wet-bulb-day-1");
+  const record = fanOf(job.unit, condition);
+
+  it("is more than design, and leaves the louver the margin that its velocity does", () => {
+    const most = largestFlow(job.unit, condition, 1.05 * record.fanSpeed)!;
+    // Filters clean and a faster fan: more than the five per cent of speed alone, as a system of squares would have it.
+    expect(most.share).toBeGreaterThan(1.05);
+    expect(most.limitedBy).toBe("speed");
+    const louver = most.intake.find(({ kind }) => kind === "louver")!;
+    const onset = louver.velocity / (1 - louver.marginToOnset!);
+    const at = (speed: number) =>
+      largestFlow(job.unit, condition, speed)!.intake.find(({ kind }) => kind === "louver")!;
+    // The onset is the record's, whatever the flow.
+    const slower = at(record.fanSpeed);
+    expect(slower.velocity / (1 - slower.marginToOnset!)).toBeCloseTo(onset, 9);
+    expect(slower.marginToOnset!).toBeGreaterThan(louver.marginToOnset!);
+  });
+
+  it("is held by the motor where that is too weak for the highest speed", () => {
+    const weak = jobOf("large-vivarium", (text) => text.replace(/motor power: \d+ hp/, "motor power: 10 hp"));
+    const most = largestFlow(weak.unit, condition, 1.3 * record.fanSpeed)!;
+    expect(most.limitedBy).toBe("motor");
+    const held = fanOf(weak.unit, {
+      ...condition,
+      filterLoading: 0,
+      flow: { mode: "speed held", fanSpeed: most.fanSpeed },
+    });
+    expect(held.motorOutput / held.motorAllowed).toBeCloseTo(1, 3);
+  });
+});
+
+describe("snow at the intake", () => {
+  const notesIn = (snow: string, key: string) => {
+    const job = jobOf("large-vivarium", (text) => text.replace("snow: heavy", `snow: ${snow}`));
+    const condition = conditionOf(job, key);
+    const rating = rateUnit(job.unit, condition, createUnitRating(job.unit, condition));
+    return notesOf(job.unit, rating).filter(({ what }) => what.startsWith("advice on"));
+  };
+
+  it("is advice on velocity, distance and drain in winter, and never a caution", () => {
+    const notes = notesIn("heavy", "winter-0.5");
+    expect(notes.length).toBeGreaterThan(0);
+    expect(notes.every(({ weight }) => weight === "information")).toBe(true);
+    expect(notes.map(({ what }) => what).join()).toMatch(/250 fpm.*12.00 in .*drained and accessible/s);
+  });
+
+  it("is silent in summer and where no snow is to be kept out", () => {
+    expect(notesIn("heavy", "wet-bulb-day-0.5")).toEqual([]);
+    expect(notesIn("none", "winter-0.5")).toEqual([]);
   });
 });

@@ -63,6 +63,7 @@ export const schemaNames = [
   "rate",
   "design",
   "fan",
+  "import-fan",
   "sound",
   "dampers",
   "weigh",
@@ -160,6 +161,10 @@ export const commands: readonly CommandLine[] = [
           "choose among all lines, standard diameters, counts and drives that meet the point and fit the cabinet",
       },
       { flags: "--working", meaning: "print the arithmetic behind the figures" },
+      {
+        flags: "--svg <file>",
+        meaning: "write the fan chart: pressure, power and efficiency, system curves, the points of all conditions",
+      },
       units,
       json("fan"),
       catalogue,
@@ -167,6 +172,7 @@ export const commands: readonly CommandLine[] = [
     examples: [
       { line: "fan examples/marine-biology-wing.yaml", meaning: "the fan point at every condition" },
       { line: "fan job.yaml --alternatives", meaning: "what else would do, least power first" },
+      { line: "fan job.yaml --svg fan.svg", meaning: "the fan chart as a picture" },
     ],
   },
   {
@@ -330,6 +336,7 @@ export const commands: readonly CommandLine[] = [
       { flags: "-o, --output <file>", meaning: "write the record to this new file" },
       { flags: "--plot <file>", meaning: "write a picture of points and curve (SVG)" },
       units,
+      json("import-fan"),
       catalogue,
     ],
     examples: [

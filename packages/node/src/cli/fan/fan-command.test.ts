@@ -1,5 +1,8 @@
+import { mkdtemp, readFile, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, onTestFinished } from "vitest";
 import { run } from "../run.ts";
 import { keptStreams } from "../test-streams.test-data.ts";
 import { trialJob } from "../trial-job.test-data.ts";
@@ -73,6 +76,21 @@ describe("oncethrough fan", () => {
     const off = await fan([], job.replace("shaft power: 9 hp", "shaft power: 20 hp"));
     expect(off.written).toContain("beyond 7.5");
     expect(power?.quantity).toBe("shaftPower");
+  });
+
+  it("draws the fan chart, the point of the condition asked for in hand", async () => {
+    const folder = await mkdtemp(join(tmpdir(), "oncethrough-fan-"));
+    onTestFinished(() => rm(folder, { recursive: true }));
+    const file = join(folder, "fan.svg");
+    const { code } = await fan(["--condition", "winter-1", "--svg", file]);
+    expect(code).toBe(0);
+    const svg = await readFile(file, "utf8");
+    for (const words of ["filters clean", "half loaded", "at change-out", "may surge"]) expect(svg).toContain(words);
+    const { figures } = (JSON.parse((await fan(["--json"])).written) as FanOutput).points.find(
+      ({ condition }) => condition === "winter-1",
+    )!;
+    // Pressure of the point in hand as the table has it: 249.089 Pa are one inch of water.
+    expect(svg).toContain(`${(figures["staticPressure"]! / 249.088_91).toFixed(2)} in.wg`);
   });
 
   it("says what an array still moves with one fan out, dampers as built and the other way", async () => {

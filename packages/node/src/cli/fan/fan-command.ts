@@ -1,3 +1,4 @@
+import { writeTextFile } from "#files/write-text";
 import { exitCode, UsageProblem } from "../exit-code.ts";
 import { textInk } from "../ink.ts";
 import { hasErrors, loadCatalogue, loadJob, problemLine } from "../job-source.ts";
@@ -5,6 +6,7 @@ import type { Style } from "../rate/rate-print.ts";
 import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
 import { printWorking } from "../working-print.ts";
 import { fanOf, fanSectionIndex } from "./fan-output.ts";
+import { fanPicture } from "./fan-picture.ts";
 import { printFan } from "./fan-print.ts";
 
 /** `oncethrough fan`: the fan of a job at every condition, and other ways to build it. */
@@ -27,6 +29,12 @@ export async function fanCommand(given: Given, streams: Streams): Promise<number
     working: optionFlag(given, "working"),
     catalogue: optionFlag(given, "alternatives") ? (await loadCatalogue(given)).catalogue : undefined,
   });
+  const svg = optionText(given, "svg");
+  if (svg !== undefined) {
+    const picture = fanPicture(job, output.condition, unitSystem(given));
+    if (picture === undefined) streams.errors(`${name}: the fan runs at no condition; there is nothing to draw\n`);
+    else await writeTextFile(svg, picture);
+  }
   if (optionFlag(given, "json")) printJson(streams, output);
   else {
     const style: Style = { system: unitSystem(given), ink, columns: Math.min(streams.columns, 120) };

@@ -4,9 +4,12 @@ import { join } from "node:path";
 import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { fanPressureFromFlow, fanShaftPowerFromFlow } from "@oncethrough/engine/component/fan-performance";
 import type { FanWheel } from "@oncethrough/engine/component/fan-wheel";
+import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it, onTestFinished } from "vitest";
 import { run } from "../run.ts";
 import { keptStreams } from "../test-streams.test-data.ts";
+import type { ImportFanOutput } from "./import-fan-output.ts";
+import { importFanSchema } from "./import-fan-schema.ts";
 
 // An invented test of a 30 in wheel; the slow speed follows the laws but for a percent.
 const table = `flow [cfm],static pressure [in.wg],power [hp],speed [rpm],density [lb/ft3]
@@ -85,6 +88,21 @@ describe("oncethrough import-fan", () => {
     expect(complained).toMatch(words);
     expect(code).toBe(1);
     expect(written).toBe("");
+  });
+
+  it("tells the same to programs, and refusals too", async () => {
+    const matches = new Ajv2020({ strict: false }).compile(importFanSchema());
+    const good = JSON.parse((await imported(table, ["--json"])).written) as ImportFanOutput;
+    expect(matches(good), JSON.stringify(matches.errors)).toBe(true);
+    expect(good.test?.tested).toHaveLength(10);
+    expect(good.problems).toEqual([]);
+    expect(readCatalogue([{ path: "shop.yaml", text: good.record! }]).problems).toEqual([]);
+    const bad = await imported(table.replace("10.3", "-10.3"), ["--json"]);
+    const refused = JSON.parse(bad.written) as ImportFanOutput;
+    expect(matches(refused), JSON.stringify(matches.errors)).toBe(true);
+    expect(refused.problems.map(({ line }) => line)).toEqual([5]);
+    expect(refused.record).toBeUndefined();
+    expect(bad.code).toBe(1);
   });
 
   it("asks for what only the shop can know", async () => {

@@ -13,9 +13,10 @@ import { writeNewTextFile, writeTextFile } from "#files/write-text";
 import { exitCode, UsageProblem } from "../exit-code.ts";
 import { type TextInk, textInk, wrapped } from "../ink.ts";
 import { loadCatalogue, readOperand } from "../job-source.ts";
-import { type Given, optionText, type Streams, unitSystem } from "../session.ts";
+import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
 import { fanRecord } from "./fan-record.ts";
 import { readFanTable } from "./fan-table.ts";
+import { importedFan, refusedImport } from "./import-fan-output.ts";
 
 /** `oncethrough import-fan`: a shop's own test table becomes a catalogue record. */
 export async function importFanCommand(given: Given, streams: Streams): Promise<number> {
@@ -31,6 +32,7 @@ export async function importFanCommand(given: Given, streams: Streams): Promise<
   const reduced = table.ok ? reduceFanTest(table.rows, diameter, pressureOf(table.pressure, like, diameter)) : table;
   if (!table.ok || !reduced.ok) {
     const problems = reduced.ok ? [] : reduced.problems;
+    if (optionFlag(given, "json")) printJson(streams, refusedImport(problems));
     for (const { line, problem, needed } of problems) {
       streams.errors(`${ink.quiet(`${file}:${line}:`)} ${problem}; needed: ${needed}\n`);
     }
@@ -48,7 +50,11 @@ export async function importFanCommand(given: Given, streams: Streams): Promise<
     return exitCode.found;
   }
   await writePlot(given, test, name);
-  await writeRecord(given, record, report(test, given, ink, streams.columns), streams);
+  if (optionFlag(given, "json")) {
+    const output = optionText(given, "output");
+    if (output !== undefined) await writeNewTextFile(output, record);
+    printJson(streams, importedFan(name, record, test));
+  } else await writeRecord(given, record, report(test, given, ink, streams.columns), streams);
   return exitCode.fine;
 }
 
