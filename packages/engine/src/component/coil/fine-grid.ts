@@ -194,10 +194,8 @@ function walkTube(grid: FineGrid, inlet: CoilInlet, e: number, passes: number): 
     element.liquidIn = liquid;
     element.liquidMean = liquid + half;
     element.liquidOut = liquid + 2 * half;
-    if (cools) {
-      element.wetnessIn = saturationHumidityRatio(liquid, inlet.pressure);
-      element.wetnessOut = saturationHumidityRatio(element.liquidOut, inlet.pressure);
-    }
+    element.wetnessIn = cools ? saturationHumidityRatio(liquid, inlet.pressure) : Number.POSITIVE_INFINITY;
+    element.wetnessOut = cools ? saturationHumidityRatio(element.liquidOut, inlet.pressure) : Number.POSITIVE_INFINITY;
     solveElement(fine, e, slot, passes, cells);
     cells.heat[slot] = element.heat;
     gatherCell(grid, inlet, lane, slot, width);

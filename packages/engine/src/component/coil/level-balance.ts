@@ -30,6 +30,7 @@ export function clearBalance(work: CoilWork, levels: number): void {
  * @param l count, 0…399: level of the element
  * @param first count, 0…399: first level whose leaving temperature the air knows of
  * @param end count, 0…399: the level after the last of them
+ * @outside keeps answering
  * @example (() => { const w = { c: { liquidCapacity: 10, airCapacity: 5 }, element: { heat: 20, airSlope: 1, liquidSlope: 2 },
  *   imbalance: new Float64Array(3), sensitivity: new Float64Array(3), elementSensitivity: new Float64Array(3), matrix: new Float64Array(4) };
  *   addToBalance(w, 2, 1, 0, 1); return w.matrix[2]; })() // 0.2
@@ -52,6 +53,7 @@ export function addToBalance(work: CoilWork, levels: number, l: number, first: n
  * @param work record: room for the march
  * @param first count, 0…399: first level whose leaving temperature the air knows of
  * @param end count, 0…399: the level after the last of them
+ * @outside keeps answering
  * @example (() => { const w = { sensitivity: [0.5], elementSensitivity: [0.25] }; passRow(w, 0, 1); return w.sensitivity[0]; })() // 0.75
  * @source definition
  */
@@ -69,6 +71,7 @@ export function passRow(work: CoilWork, first: number, end: number): void {
  * @param work record: room for the march
  * @param levels count, 1…400: levels of the coil
  * @returns K: largest imbalance of a level
+ * @outside keeps answering
  * @example largestImbalance({ liquid: [5, 8], imbalance: [0, -2] }, 1) // 1
  * @source definition
  */

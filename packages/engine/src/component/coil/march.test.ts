@@ -125,6 +125,14 @@ describe("limits", () => {
     );
   });
 
+  it("heats a trickle of air in parallel flow to the liquid's temperature, and stays dry", () => {
+    const coil = sampleCoil({ rows: 7, flow: "parallel" });
+    const inlet = sampleInlet({ dryAirFlow: 0.005, dryBulb: 5, humidityRatio: 0.003, liquidTemperature: 95 });
+    const out = solve(coil, inlet);
+    expect(out.leavingDryBulb).toBeCloseTo(95, 1);
+    expect(out.condensate).toBe(0);
+  });
+
   it("cools saturated air along saturation, never beyond it", () => {
     for (const t of [12, 20, 30]) {
       const humidityRatio = saturationHumidityRatio(t, 101_325);

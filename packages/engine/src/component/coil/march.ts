@@ -136,9 +136,12 @@ function startCold(coil: Coil, inlet: CoilInlet, work: CoilWork): void {
   work.elements = coil.row.length;
 }
 
-/** How moist saturated air would be at the liquid's temperatures. */
-function setWetness({ liquid, wetness }: CoilWork, levels: number, pressure: number): void {
-  for (let l = 0; l <= levels; l++) wetness[l] = saturationHumidityRatio(liquid[l]!, pressure);
+/** How moist saturated air would be at the liquid's temperatures; nothing condenses on liquid that heats. */
+function setWetness({ liquid, wetness }: CoilWork, levels: number, inlet: CoilInlet): void {
+  const cools = inlet.liquidTemperature < inlet.dryBulb;
+  for (let l = 0; l <= levels; l++) {
+    wetness[l] = cools ? saturationHumidityRatio(liquid[l]!, inlet.pressure) : Number.POSITIVE_INFINITY;
+  }
 }
 
 /** One walk along the rows with the liquid temperatures as they stand; returns the largest imbalance of a level, K. */
@@ -148,7 +151,7 @@ function march(coil: Coil, inlet: CoilInlet, work: CoilWork, passes: number): nu
   clearSums(c);
   clearBalance(work, levels);
   element.pressure = inlet.pressure;
-  if (inlet.liquidTemperature < inlet.dryBulb) setWetness(work, levels, inlet.pressure);
+  setWetness(work, levels, inlet);
   let dryBulb = inlet.dryBulb;
   let humidityRatio = inlet.humidityRatio;
   // The air knows only of the levels that it has passed: from `first` up to before `end`.

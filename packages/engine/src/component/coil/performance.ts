@@ -96,7 +96,7 @@ const mostElements = 2 * mostRows;
 export interface CoilWork {
   /** °C of the liquid at the levels' ends, from inlet to outlet. */
   readonly liquid: Float64Array;
-  /** kg/kg of saturated air as cold as that. */
+  /** kg/kg of saturated air as cold as that; infinite where the liquid heats. */
   readonly wetness: Float64Array;
   /** °C, root of the fins and effective surface of each element; NaN before the first march. */
   readonly root: Float64Array;
@@ -164,7 +164,7 @@ export interface ElementState {
   liquidIn: number;
   liquidMean: number;
   liquidOut: number;
-  /** kg/kg of saturated air as cold as the liquid that enters and leaves; without use where the liquid heats. */
+  /** kg/kg of saturated air as cold as the liquid that enters and leaves; infinite where the liquid heats. */
   wetnessIn: number;
   wetnessOut: number;
   /** K/W of one row between liquid and root of the fins. */
