@@ -78,7 +78,13 @@ function settle(room: Workroom, solved: Solved, section: DraftSection): boolean 
     room.obstacles.set(key, "no condition could be solved for the fan");
     return false;
   }
-  const candidates = candidatesFor(room, solved, section, index, hardest);
+  const running = runningRatings(solved);
+  const least = running.reduce((found, each) =>
+    enteringFlow(each, index) < enteringFlow(found, index) ? each : found,
+  );
+  // What does at the hardest condition must also stand the least flow, where a fan is nearest to its peak.
+  const standing = new Set(candidatesFor(room, solved, section, index, least).map(nameOf));
+  const candidates = candidatesFor(room, solved, section, index, hardest).filter((each) => standing.has(nameOf(each)));
   if (candidates.some((each) => isSame(each.candidate, each.motor, section.values, candidates[0]!.candidate))) {
     room.obstacles.delete(key);
     return false;
@@ -91,6 +97,15 @@ function settle(room: Workroom, solved: Solved, section: DraftSection): boolean 
   room.obstacles.delete(key);
   const { candidate, motor } = chosen;
   return choose(room, section, typedValues(candidate, motor), reasons(room, candidate, hardest));
+}
+
+function enteringFlow(rating: UnitRating, index: number): number {
+  return rating.sections[index]!.entering.dryAirFlow;
+}
+
+/** What is built, whatever its class and motor's size. */
+function nameOf({ candidate, motor }: Found): string {
+  return `${candidate.wheel.head.name}, ${candidate.diameter}, ${candidate.count}, ${candidate.drive}, ${motor}`;
 }
 
 interface Found {
