@@ -68,23 +68,29 @@ class Spread {
   }
 }
 
-/** Solves the unit at every condition and keeps what walls, traps, springs and rails feel. */
-export function runUnit(unit: Unit, conditions: readonly Condition[]): Running {
+/** The unit solved at one condition after the other, in one rating that is filled anew. */
+export function* solvedInTurn(unit: Unit, conditions: readonly Condition[]): Generator<UnitRating> {
+  const first = conditions[0];
+  if (first === undefined) return;
+  const rating = createUnitRating(unit, first);
+  for (const condition of conditions) yield rateUnit(unit, condition, rating);
+}
+
+/** Keeps what walls, traps, springs and rails feel of a unit at its ratings; each is read before the next is asked for. */
+export function runUnit(unit: Unit, ratings: Iterable<UnitRating>): Running {
   const spreads = unit.sections.map(() => ({ wall: new Spread(), static: new Spread(), drained: new Spread() }));
   const [speed, rise, airflow] = [new Spread(), new Spread(), new Spread()];
   const walls: WallTemperatures[] = [];
   const unsolved: string[] = [];
   let shutOff = { pressure: 0, condition: "" };
-  const first = conditions[0];
   const fan = sectionWithRole(unit, "fan");
-  const rating = first === undefined ? undefined : createUnitRating(unit, first);
-  for (const condition of conditions) {
-    if (rating === undefined || condition.flow.mode === "fan stopped") continue;
-    if (!rateUnit(unit, condition, rating).solved) {
-      unsolved.push(condition.key);
+  for (const rating of ratings) {
+    const { key, flow } = rating.condition;
+    if (flow.mode === "fan stopped") continue;
+    if (!rating.solved) {
+      unsolved.push(key);
       continue;
     }
-    const { key } = condition;
     unit.sections.forEach((_, index) => {
       const spread = spreads[index]!;
       const record = rating.sections[index]!;

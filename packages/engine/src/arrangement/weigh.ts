@@ -1,5 +1,6 @@
 import type { Condition } from "#duty/condition";
 import type { Duty } from "#duty/duty";
+import type { UnitRating } from "#unit/rating";
 import type { Unit } from "#unit/unit";
 import { type Arrangement, type ArrangementTask, arrangeUnit, sectionMass } from "./arrange.ts";
 import { type CasingLeakage, casingLeakage } from "./casing-leakage.ts";
@@ -9,7 +10,7 @@ import { cornerLoads, type LugLoad, looseMass, type Piece, piecesOf } from "./li
 import { type MassPoint, massOf } from "./mass.ts";
 import { type PanelLoad, panelLoads } from "./panel-load.ts";
 import { type RailLoad, railLoad } from "./rail-load.ts";
-import { type Running, runUnit } from "./running.ts";
+import { type Running, runUnit, solvedInTurn } from "./running.ts";
 import { type FanSprings, springsOf } from "./spring-load.ts";
 import { type Transmission, transmissionOf } from "./transmission.ts";
 import { type SectionTrap, trapsOf } from "./trap.ts";
@@ -56,10 +57,18 @@ export function arrangementTask(duty: Duty): ArrangementTask {
   };
 }
 
-/** Arranges and weighs the unit of a duty, and solves it at every condition for what walls, traps and springs feel. */
-export function weighUnit(unit: Unit, duty: Duty, conditions: readonly Condition[]): Weighing {
+/**
+ * Arranges and weighs the unit of a duty. What walls, traps and springs feel is read from `ratings` of the conditions; the
+ * unit is solved for it where they are left out.
+ */
+export function weighUnit(
+  unit: Unit,
+  duty: Duty,
+  conditions: readonly Condition[],
+  ratings: Iterable<UnitRating> = solvedInTurn(unit, conditions),
+): Weighing {
   const bare = arrangeUnit(unit, arrangementTask(duty));
-  const running = runUnit(unit, conditions);
+  const running = runUnit(unit, ratings);
   const traps = trapsOf(unit, bare.sections, running);
   const springs = springsOf(unit, bare, running);
   const fitted = withFittedParts(unit, bare, traps, springs);

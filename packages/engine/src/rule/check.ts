@@ -1,7 +1,7 @@
 import { type Weighing, weighUnit } from "#arrangement/weigh";
 import type { Condition } from "#duty/condition";
 import type { Duty } from "#duty/duty";
-import { createUnitRating, rateUnit } from "#unit/rate-unit";
+import { ratingsOf } from "#unit/rate-unit";
 import type { UnitRating } from "#unit/rating";
 import type { Unit } from "#unit/unit";
 import type { Machine, Rule } from "./contract.ts";
@@ -30,9 +30,9 @@ export function checkUnit(
   profile: Profile,
   waivers: readonly Waiver[] = [],
 ): Check {
-  const wanted = conditions.map((condition) => rateUnit(unit, condition, createUnitRating(unit, condition)));
-  const excess = largestFlowConditions(wanted).map((each) => rateUnit(unit, each, createUnitRating(unit, each)));
-  const weighing = weighUnit(unit, duty, conditions);
+  const wanted = ratingsOf(unit, conditions);
+  const excess = ratingsOf(unit, largestFlowConditions(wanted), wanted[0]);
+  const weighing = weighUnit(unit, duty, conditions, wanted);
   return judgeUnit({ unit, duty, wanted, excess, weighing }, rules, profile, waivers);
 }
 

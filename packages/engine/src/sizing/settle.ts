@@ -100,6 +100,7 @@ export function settleRail(room: Workroom, { unit, ratings }: Solved): boolean {
     unit,
     room.duty,
     ratings.map((rating) => rating.condition),
+    ratings,
   );
   const deepest = traps.reduce<(typeof traps)[number] | undefined>(
     (found, each) => (found === undefined || each.railNeeded > found.railNeeded ? each : found),

@@ -6,7 +6,7 @@ import { readJob } from "#job/read-job";
 import type { Bench } from "#mending/smallest-fix";
 import type { Profile } from "#rule/profile";
 import { inBothUnits } from "#section/both-units";
-import { createUnitRating, rateUnit } from "#unit/rate-unit";
+import { ratingsOf } from "#unit/rate-unit";
 import { shortfallsOf } from "#unit/report";
 import { type CabinetChoice, cabinetChoices, largestAirflow, takeCabinet } from "./cabinet.ts";
 import { type Contradiction, contradictionsOf } from "./contradiction.ts";
@@ -148,11 +148,8 @@ function sizeFor(dutyText: string, room: Workroom, cabinet: CabinetChoice): Atte
   return { text, job, choices: [...room.choices.values()], obstacles: ["the choices did not come to rest"] };
 }
 
-function solve(job: Job): Solved {
-  const ratings = job.conditions.map((condition) =>
-    rateUnit(job.unit, condition, createUnitRating(job.unit, condition)),
-  );
-  return { unit: job.unit, ratings };
+function solve({ unit, conditions }: Job): Solved {
+  return { unit, ratings: ratingsOf(unit, conditions) };
 }
 
 /** Every step once, in airflow order; gives whether any changed the draft. */

@@ -82,13 +82,16 @@ function startFree(rating: UnitRating, search: UnitSearch, known: Known): boolea
   const { unknowns } = known;
   search.fanRise = Number.NaN;
   if (!known.isKnown) return false;
-  known.pressure =
-    condition.flow.mode === "speed held"
-      ? Math.max(1, -fanRatingAt(rating, search.fan).totalPressureLoss)
-      : drivingPressure(rating);
+  known.pressure = condition.flow.mode === "speed held" ? pressureAdded(rating, search) : drivingPressure(rating);
   if (!(known.pressure > 0)) return false;
   unknowns.at[1] = riseOf(condition.season, known) / riseUnit;
   return true;
+}
+
+/** Pa that the fan added last; what is commonly met where this rating has none yet. */
+function pressureAdded(rating: UnitRating, { fan }: UnitSearch): number {
+  const added = -fanRatingAt(rating, fan).totalPressureLoss;
+  return added > 1 ? added : rating.condition.externalStatic.atDesign + 800;
 }
 
 function riseOf(season: "cooling" | "heating", { rises }: Known): number {

@@ -4,13 +4,19 @@ import { createAir } from "#section/air";
 import { actualAirflow } from "#section/station";
 import { learn, solveQuickly } from "./quick-search.ts";
 import type { UnitRating } from "./rating.ts";
-import { searchOf, type UnitSearch } from "./search.ts";
+import { searchOf, shareSearch, type UnitSearch } from "./search.ts";
 import { solveSlowly } from "./slow-search.ts";
 import type { Unit } from "./unit.ts";
 import { Choked, fanRatingAt } from "./walk.ts";
 
-/** A rating to be filled again and again for one unit. */
-export function createUnitRating(unit: Unit, condition: Condition): UnitRating {
+/** A rating to be filled again and again for one unit; `like` is one of the same unit whose last solution is a near start. */
+export function createUnitRating(unit: Unit, condition: Condition, like?: UnitRating): UnitRating {
+  const rating = emptyRating(unit, condition);
+  if (like !== undefined) shareSearch(like, rating, unit);
+  return rating;
+}
+
+function emptyRating(unit: Unit, condition: Condition): UnitRating {
   return {
     condition,
     operation: {
@@ -39,6 +45,15 @@ export function createUnitRating(unit: Unit, condition: Condition): UnitRating {
     reason: "not rated yet",
     walks: 0,
   };
+}
+
+/** A rating of its own for each condition, each started where the one before has ended; `like` is a near start for the first. */
+export function ratingsOf(unit: Unit, conditions: readonly Condition[], like?: UnitRating): readonly UnitRating[] {
+  let last = like;
+  return conditions.map((condition) => {
+    last = rateUnit(unit, condition, createUnitRating(unit, condition, last));
+    return last;
+  });
 }
 
 /**

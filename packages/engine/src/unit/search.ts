@@ -88,3 +88,8 @@ export function searchOf(rating: object, unit: Unit): UnitSearch {
   }
   return search;
 }
+
+/** Lets a rating start where another one of the same unit has ended. */
+export function shareSearch(from: object, to: object, unit: Unit): void {
+  searches.set(to, searchOf(from, unit));
+}
