@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { type FanOut, oneFanOut } from "#design/fan-out";
+import { allowedByComponent, fanAllowanceVerdict } from "#design/fan-power-allowance";
 import { allowedFanPower, creditPower, fanPowerVerdict } from "#design/fan-power-limit";
 import { fanRange } from "#design/fan-range";
 import { largestFlow } from "#design/largest-flow";
@@ -8,6 +9,7 @@ import type { Condition } from "#duty/condition";
 import type { FanDesign } from "#section/fan/design";
 import type { FanSectionRating } from "#section/fan/rate";
 import { shippedCatalogue } from "#section/shipped.test-data";
+import { fanPowerAllowances } from "#standard/fan-power-allowance";
 import { createUnitRating, rateUnit } from "#unit/rate-unit";
 import { notesOf, shortfallsOf } from "#unit/report";
 import type { Unit } from "#unit/unit";
@@ -62,6 +64,31 @@ describe("fan power limit", () => {
     ]);
     const cubicFeet = rating.supplyStandardAirflow / cfm;
     expect(verdict.shaftLimit / hp).toBeCloseTo(0.0013 * cubicFeet + (3.65 * cubicFeet) / 4131, 6);
+  });
+});
+
+describe("fan power by component", () => {
+  it("adds the rows that a state energy code prints, at the step of the airflow", () => {
+    // WAC 51-11C-4038, table C403.8.1.1(1): base 0.453, filter of MERV 13 before the coils 0.114 and behind 0.188, wet
+    // cooling coil 0.114 W/cfm for a variable-volume system between 5,000 and 10,000 cfm.
+    const { base, filterBefore, filterBehind, cooling } = fanPowerAllowances.rows;
+    const watts = [base, filterBefore, filterBehind, cooling].map((row) => allowedByComponent(row, 8000 * cfm, true));
+    expect(watts.reduce((sum, each) => sum + each, 0)).toBeCloseTo(8000 * (0.453 + 0.114 + 0.188 + 0.114), 6);
+    expect(allowedByComponent(base, 5000 * cfm, false)).toBeCloseTo(5000 * 0.232, 6);
+    expect(allowedByComponent(base, 20_000 * cfm, false)).toBeCloseTo(20_000 * 0.236, 6);
+  });
+
+  it("holds what is under it, and cannot tell of what is over, as rows are missing", () => {
+    const job = jobOf("large-vivarium");
+    const condition = conditionOf(job, "wet-bulb-day-0.5");
+    const rating = rateUnit(job.unit, condition, createUnitRating(job.unit, condition));
+    const verdict = fanAllowanceVerdict(job.unit, rating, true);
+    const names = verdict.taken.map(({ name }) => name);
+    expect(names).toContain("final filter of MERV 13 to 16 behind the coils");
+    expect(names.filter((name) => name.includes("cooling coil"))).toHaveLength(1);
+    const idle = { ...rating, fanElectricPower: 0 };
+    expect(fanAllowanceVerdict(job.unit, idle, true).outcome).toBe("held");
+    expect(fanAllowanceVerdict(job.unit, { ...rating, fanElectricPower: 1e6 }, true).outcome).toBe("cannot tell");
   });
 });
 

@@ -1,6 +1,7 @@
 import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { weightedLevel } from "@oncethrough/engine/component/fan-sound";
 import { type FanOut, oneFanOut } from "@oncethrough/engine/design/fan-out";
+import { type FanAllowanceVerdict, fanAllowanceVerdict } from "@oncethrough/engine/design/fan-power-allowance";
 import { type FanPowerVerdict, fanPowerVerdict } from "@oncethrough/engine/design/fan-power-limit";
 import { type FanRange, fanRange } from "@oncethrough/engine/design/fan-range";
 import { type FanCandidate, selectFans } from "@oncethrough/engine/design/fan-selection";
@@ -37,6 +38,7 @@ export interface FanOutput {
   readonly largestFlow?: LargestFlow;
   readonly oneFanOut: OneFanOutOutput;
   readonly powerLimit: FanPowerVerdict;
+  readonly powerAllowance: FanAllowanceVerdict;
   /** The seller's rating beside ours, where the job declares one. */
   readonly declared?: DeclaredComparison;
   readonly alternatives?: { readonly looked: number; readonly candidates: readonly CandidateOutput[] };
@@ -123,6 +125,7 @@ export function fanOf(job: Job, request: FanRequest): FanOutput {
   const { supplyAirflow, redundancy, utilities } = job.duty;
   const leastShare = (supplyAirflow.minimum ?? supplyAirflow.design) / supplyAirflow.design;
   const range = fanRange(job.unit, chosen, { ...met, leastShare });
+  const variable = design.speedControlled && leastShare < 1;
   const most = largestFlow(job.unit, chosen, range.highestSpeed);
   return {
     format: "oncethrough fan 1",
@@ -137,7 +140,8 @@ export function fanOf(job: Job, request: FanRequest): FanOutput {
     range,
     ...(most === undefined ? {} : { largestFlow: most }),
     oneFanOut: { wanted: redundancy.airflowWithOneFanOut, ...oneFanOut(job.unit, chosen) },
-    powerLimit: fanPowerVerdict(job.unit, rating, design.speedControlled && leastShare < 1),
+    powerLimit: fanPowerVerdict(job.unit, rating, variable),
+    powerAllowance: fanAllowanceVerdict(job.unit, rating, variable),
     ...(declared === undefined ? {} : { declared }),
     ...(request.catalogue === undefined ? {} : { alternatives: alternativesOf(job, rating, request.catalogue) }),
     ...(lines === undefined ? {} : { working: lines }),

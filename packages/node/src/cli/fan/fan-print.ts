@@ -13,6 +13,7 @@ import {
   printLargestFlow,
   printMechanics,
   printOneFanOut,
+  printPowerAllowance,
   printPowerLimit,
   printRange,
 } from "./fan-standing-print.ts";
@@ -30,6 +31,7 @@ export function printFan(output: FanOutput, figures: readonly FigureLine<Section
     printMechanics(output, style),
     printElectrical(output, style),
     printPowerLimit(output, style),
+    printPowerAllowance(output, style),
     output.declared === undefined ? "" : printDeclared(output.declared, style),
     printAlternatives(output, style),
   ];

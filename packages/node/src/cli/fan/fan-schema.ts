@@ -3,7 +3,15 @@ import { fan } from "@oncethrough/engine/section/fan/kind";
 import { declaredRecord } from "../declared-schema.ts";
 import { figuresOfKind, workingLine } from "../rate/rate-schema.ts";
 import { listOf, number, published, record, text } from "../schema/describe.ts";
-import { electrical, largestFlow, mechanics, oneFanOut, powerLimit, range } from "./fan-standing-schema.ts";
+import {
+  electrical,
+  largestFlow,
+  mechanics,
+  oneFanOut,
+  powerAllowance,
+  powerLimit,
+  range,
+} from "./fan-standing-schema.ts";
 
 const built = record({
   wheel: text("name of the catalogue record"),
@@ -77,6 +85,7 @@ export function fanSchema(): object {
         largestFlow,
         oneFanOut,
         powerLimit,
+        powerAllowance,
         declared: declaredRecord(),
         alternatives: record({ looked: number("ways looked at"), candidates: listOf(candidate) }),
         working: listOf(workingLine),

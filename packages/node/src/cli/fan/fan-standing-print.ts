@@ -164,3 +164,13 @@ export function printPowerLimit({ powerLimit }: FanOutput, style: Style): string
   const quiet = `credits taken: ${taken}; exhaust fans that run with this unit count against the same limit; ${powerLimit.certainty} [${powerLimit.source}]`;
   return `${wrapped(words.join(separator), style.columns)}\n${style.ink.quiet(wrapped(quiet, style.columns))}`;
 }
+
+/** The same fans against allowances of electric power by component, the newer form. */
+export function printPowerAllowance({ powerAllowance, fan }: FanOutput, style: Style): string {
+  const say = sayIn(style);
+  const { taken, allowed, drawn, outcome, notRead, source, certainty } = powerAllowance;
+  const words = `fan power by component: ${fan.count === 1 ? "the fan draws" : "the fans draw"} ${say(drawn, "electricPower")}, at least ${say(allowed, "electricPower")} allowed: ${outcome}`;
+  const rows = taken.map(({ name, power }) => `${name} ${say(power, "electricPower")}`).join(", ");
+  const quiet = `${rows}; not counted, as these rows were not read: ${notRead}; the energy standard's edition of 2022 has this form, whether its figures are these was not checked; ${certainty} [${source}]`;
+  return `${wrapped(words, style.columns)}\n${style.ink.quiet(wrapped(quiet, style.columns))}`;
+}

@@ -122,6 +122,17 @@ export const oneFanOut = record({
   ),
 });
 
+/** The fans against allowances by component. */
+export const powerAllowance = record({
+  taken: listOf(record({ name: text(), power: number("W") }), "what is allowed for"),
+  allowed: number("W of electric power, at least"),
+  drawn: number("W from the mains"),
+  outcome: { enum: ["held", "cannot tell"] },
+  notRead: text("rows of the table that were not read"),
+  source: text("bibliography key"),
+  certainty: text("what the figures rest on"),
+});
+
 /** The fans against the energy standard's limit. */
 export const powerLimit = record({
   variable: { type: "boolean", description: "the airflow varies in operation" },
