@@ -5,6 +5,7 @@ import { sectionIndex, sectionPath } from "#state/bench-state";
 import { type FieldRow, fieldRows, type HeadRow } from "#state/field-rows";
 import { sectionFigures, unitFigures } from "#state/figures";
 import { useBench, useRating } from "#view/use-bench";
+import { DriveList } from "./drive-list.tsx";
 import { FieldEditor } from "./field-editor.tsx";
 import { FigureList } from "./figure-list.tsx";
 import { MindList } from "./mind-list.tsx";
@@ -64,6 +65,7 @@ function SectionPart({ index }: { index: number }) {
       <p className="quiet meaning">{section.behaviour.meaning}</p>
       <Changeable path={sectionPath(index)} />
       <FigureList figures={figures} />
+      <DriveList index={index} />
       <OwnerPriceList owner={section.name} />
       <MindList section={section.name} />
     </>
