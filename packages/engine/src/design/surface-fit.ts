@@ -1,6 +1,7 @@
 import { buildCoil, type Coil, type CoilMake } from "#component/coil/coil";
 import { solveCoil } from "#component/coil/march";
 import { type CoilInlet, createCoilWork, createPerformance } from "#component/coil/performance";
+import { createSteamPerformance, createSteamWork, solveSteamCoil } from "#component/coil/steam-coil";
 import { type FinnedSurface, surfaceDistance, wetHeatFactorOf } from "#component/finned-surface/family";
 import { leastSquares } from "#numerics/least-squares";
 
@@ -10,11 +11,13 @@ export const surfaceFactors = ["air", "water", "wet"] as const;
 /** A multiplier that may be fitted. */
 export type SurfaceFactor = (typeof surfaceFactors)[number];
 
-/** One tested point of a coil: what it is built of but for the surface, what enters, and what was measured. */
+/** One tested or rated point of a coil: what it is built of but for the surface, what enters, and what it gave. */
 export interface SurfaceTestPoint {
   readonly make: Omit<CoilMake, "surface">;
   readonly inlet: CoilInlet;
-  /** W that the liquid took up, negative where it gave. */
+  /** °C of saturated steam in the tubes, where they hold steam; the liquid of the inlet then counts for nothing. */
+  readonly steamTemperature?: number;
+  /** W that liquid or steam took up, negative where it gave. */
   readonly heat: number;
 }
 
@@ -41,6 +44,8 @@ export type SurfaceFit =
   | {
       readonly ok: true;
       readonly surface: FinnedSurface;
+      /** The points had steam in their tubes. */
+      readonly isSteam: boolean;
       readonly factors: readonly FittedFactor[];
       readonly points: readonly FittedPoint[];
       /** Shares: root mean square, mean of sizes and largest of the errors in heat after the fit. */
@@ -77,6 +82,9 @@ export function fitSurface(
       `${points.length} points are too few for ${factors.length} multipliers`,
       `at least ${factors.length + 1} points, better three for each`,
     );
+  }
+  if (factors.includes("wet") && points.some(({ steamTemperature }) => steamTemperature !== undefined)) {
+    return refused("steam points condense nothing from the air", "--fit without wet");
   }
   const work = createCoilWork();
   const before = points.map((point) => solved(surface, point, work));
@@ -147,6 +155,7 @@ function told(
   return {
     ok: true,
     surface,
+    isSteam: points.some(({ steamTemperature }) => steamTemperature !== undefined),
     factors,
     points: after,
     scatter: Math.sqrt(errors.reduce((sum, each) => sum + each * each, 0) / errors.length),
@@ -165,15 +174,23 @@ interface Solved {
 
 function solved(
   surface: FinnedSurface,
-  { make, inlet }: SurfaceTestPoint,
+  { make, inlet, steamTemperature }: SurfaceTestPoint,
   work: ReturnType<typeof createCoilWork>,
 ): Solved {
   const coil = buildCoil({ ...make, surface });
+  const distance = (airReynolds: number) => surfaceDistance(surface, coil.bank, airReynolds);
+  if (steamTemperature !== undefined) {
+    const out = createSteamPerformance();
+    const { dryAirFlow, dryBulb, humidityRatio } = inlet;
+    solveSteamCoil(coil, dryAirFlow, dryBulb, humidityRatio, dryBulb, steamTemperature, createSteamWork(), out);
+    const { heat, airReynolds } = out;
+    return { coil, heat: -heat, wetShare: 0, airReynolds, rangeDistance: distance(airReynolds) };
+  }
   const out = createPerformance();
   work.levels = 0;
   solveCoil(coil, inlet, work, out);
   const { heat, wetShare, airReynolds } = out;
-  return { coil, heat, wetShare, airReynolds, rangeDistance: surfaceDistance(surface, coil.bank, airReynolds) };
+  return { coil, heat, wetShare, airReynolds, rangeDistance: distance(airReynolds) };
 }
 
 function startOf(

@@ -64,6 +64,7 @@ export const schemaNames = [
   "design",
   "fan",
   "import-fan",
+  "fit-surface",
   "sound",
   "dampers",
   "weigh",
@@ -422,7 +423,7 @@ export const commands: readonly CommandLine[] = [
     name: "fit-surface",
     meaning: "fit multipliers of a finned surface to a shop's own test points",
     details:
-      "The CSV file has one row for each tested point of a clean coil on water in counterflow, and a header that names its columns, each with its unit in brackets: rows, tubes per row, circuits, finned length, fins, entering dry bulb, entering wet bulb or humidity ratio, airflow (actual) or dry air, entering water, water flow or water mass flow, capacity or leaving water, perhaps barometric pressure (sea level when left out). What is alike for all points may stand in --same. Prints errors by point, each multiplier with its confidence, and a record that states where it came from; a multiplier that the points do not tell is refused. Without --output the record is printed.",
+      "The CSV file has one row for each tested point of a clean coil on water in counterflow, and a header that names its columns, each with its unit in brackets: rows, tubes per row, circuits, finned length, fins, entering dry bulb, entering wet bulb or humidity ratio, airflow (actual) or dry air, entering water, water flow or water mass flow, capacity or leaving water, perhaps barometric pressure (sea level when left out). A steam coil, or a supplier's rating table of one, has steam pressure (gauge) or steam temperature in the coil instead of water and circuits, and capacity or leaving dry bulb; its air is dry when nothing is said. Tables on standard air have standard airflow. What is alike for all points may stand in --same. Prints errors by point, each multiplier with its confidence, and a record that states where it came from; a multiplier that the points do not tell is refused. Without --output the record is printed.",
     operands: [{ name: "file", meaning: "the test points (CSV), or - for standard input" }],
     options: [
       { flags: "--surface <record>", meaning: "the finned surface of the catalogue to start from" },
@@ -435,6 +436,7 @@ export const commands: readonly CommandLine[] = [
       { flags: "--name <name>", meaning: "name of the record" },
       { flags: "-o, --output <file>", meaning: "write the record to this new file" },
       { flags: "--plot <file>", meaning: "write a picture of heat fitted against measured (SVG)" },
+      json("fit-surface"),
       units,
       catalogue,
     ],
@@ -442,6 +444,10 @@ export const commands: readonly CommandLine[] = [
       {
         line: 'fit-surface points.csv --surface "typical plain 5/8 in" -o shop.yaml --plot fit.svg',
         meaning: "a record of the shop's own, and a picture to look at",
+      },
+      {
+        line: 'fit-surface rating.csv --surface "typical steam-distributing 1 in" --json',
+        meaning: "a steam coil by its supplier's table, for a program",
       },
     ],
   },

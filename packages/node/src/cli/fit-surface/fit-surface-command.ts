@@ -14,8 +14,9 @@ import { writeNewTextFile, writeTextFile } from "#files/write-text";
 import { exitCode, UsageProblem } from "../exit-code.ts";
 import { type TextInk, textInk, wrapped } from "../ink.ts";
 import { loadCatalogue, readOperand } from "../job-source.ts";
-import { type Given, optionText, type Streams, unitSystem } from "../session.ts";
+import { type Given, optionText, printJson, type Streams, unitSystem } from "../session.ts";
 import { type Column, printTable } from "../table.ts";
+import { fittedSurfaceJson } from "./fit-surface-schema.ts";
 import { surfaceRecord } from "./surface-record.ts";
 import { readSurfaceTable } from "./surface-table.ts";
 
@@ -56,6 +57,12 @@ export async function fitSurfaceCommand(given: Given, streams: Streams): Promise
       plot,
       svgText(surfaceFitChart({ points: fit.points, name, system: unitSystem(given), size: 420 })),
     );
+  }
+  if (given.options.json === true) {
+    const output = optionText(given, "output");
+    if (output !== undefined) await writeNewTextFile(output, record);
+    printJson(streams, fittedSurfaceJson({ fit, lines: table.lines, name, startedFrom: start.head.name, record }));
+    return exitCode.fine;
   }
   await writeRecord(given, record, `${report(fit, table.lines, given, ink, streams.columns)}\n`, streams);
   return exitCode.fine;

@@ -48,7 +48,7 @@ export function surfaceRecord({ fit, name, source, date }: SurfaceRecordParts): 
 records:
   - name: ${JSON.stringify(name)}
     basis: tested
-    source: ${JSON.stringify(`test points ${source}`)}
+    source: ${JSON.stringify(`${fit.isSteam ? "test points or rating table" : "test points"} ${source}`)}
     date: ${date}
     note: ${JSON.stringify(noteOf(fit, surface))}
 ${fields.join("")}${tested.length === 0 ? "" : `    tested:\n${tested.join("")}`}`;
@@ -59,5 +59,5 @@ function noteOf(fit: Extract<SurfaceFit, { ok: true }>, surface: FinnedSurface):
     ({ factor, value, low, high }) => `${factor} ${value.toFixed(3)} (95 %: ${low.toFixed(3)} to ${high.toFixed(3)})`,
   );
   const wet = fit.points.filter(({ wetShare }) => wetShare > 0).length;
-  return `Fitted to ${fit.points.length} points, ${wet} of them wet by it, starting from "${surface.head.name}": ${factors.join(", ")}; errors of heat ${(100 * fit.meanSize).toFixed(1)} % in the mean of sizes, ${(100 * fit.largest).toFixed(1)} % at most. Clean tubes. Friction is that of the record it started from.`;
+  return `Fitted to ${fit.points.length} points, ${wet} of them wet by it, starting from "${surface.head.name}": ${factors.join(", ")}; errors of heat ${(100 * fit.meanSize).toFixed(1)} % in the mean of sizes, ${(100 * fit.largest).toFixed(1)} % at most. ${fit.isSteam ? "Steam in the tubes." : "Clean tubes."} Friction is that of the record it started from.`;
 }

@@ -8,6 +8,7 @@ import { dampersSchema } from "../dampers/dampers-schema.ts";
 import { designSchema } from "../design/design-schema.ts";
 import { drawSchema } from "../draw/draw-schema.ts";
 import { fanSchema } from "../fan/fan-schema.ts";
+import { fitSurfaceSchema } from "../fit-surface/fit-surface-schema.ts";
 import { importFanSchema } from "../import-fan/import-fan-schema.ts";
 import { priceSchema } from "../price/price-schema.ts";
 import { rateSchema } from "../rate/rate-schema.ts";
@@ -27,6 +28,7 @@ export const schemas: Readonly<Record<SchemaName, () => object>> = {
   design: designSchema,
   fan: fanSchema,
   "import-fan": importFanSchema,
+  "fit-surface": fitSurfaceSchema,
   sound: soundSchema,
   dampers: dampersSchema,
   weigh: weighSchema,
