@@ -4,6 +4,7 @@ import type { FanDesign } from "#section/fan/design";
 import type { FanSectionRating } from "#section/fan/rate";
 import type { UnitRating } from "#unit/rating";
 import type { Unit } from "#unit/unit";
+import { isChosenCoil } from "./choosable.ts";
 import type { CoilTask } from "./coil-alternative.ts";
 import type { LiquidCoilValues } from "./coil-choice.ts";
 import type { CoilLimitValues } from "./coil-limits.ts";
@@ -32,11 +33,6 @@ export function coilSectionTask(
   if (supply === undefined || wanted === undefined || record.heatToAir === 0) return undefined;
   const values = { ...section.values, kind: section.kind } as unknown as LiquidCoilValues;
   return coilTask({ values, frame: unit.frame, air: () => record.entering, supply, wanted, limits }, catalogue);
-}
-
-/** True for the kinds of coil that can be searched. */
-export function isChosenCoil(kind: string): kind is LiquidCoilValues["kind"] {
-  return kind === "chilled-water coil" || kind === "hot-water coil";
 }
 
 /** The search for other fans of a section at a solved condition; undefined where the fan stands. */

@@ -1,4 +1,5 @@
 import { type DragEvent, useEffect, useMemo, useState } from "react";
+import { AlternativesBand } from "#panel/alternatives-band.tsx";
 import { ConditionBar } from "#panel/condition-bar.tsx";
 import { HeaderBar } from "#panel/header-bar.tsx";
 import type { JobStore } from "#panel/job-store";
@@ -60,6 +61,7 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
         <AirwayView />
         <PartPanel />
         <div className="lower">
+          <AlternativesBand />
           <ChartInHand />
           <TextPanel />
           <UnmetList />

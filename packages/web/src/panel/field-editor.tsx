@@ -2,8 +2,10 @@ import { type KeyboardEvent, useId, useRef, useState } from "react";
 import type { FieldRow } from "#state/field-rows";
 import { useBench } from "#view/use-bench";
 
-/** One field, edited where it stands, as typed; an empty field takes its default. */
-export function FieldEditor({ row }: { row: FieldRow }) {
+/** One field, edited where it stands, as typed; an empty field takes its default. `onEdit` for fields outside of the job. */
+export function FieldEditor({ row, onEdit }: { row: FieldRow; onEdit?: (path: string, typed: string) => void }) {
+  const { editField } = useBench((bench) => bench.actions);
+  const edit = onEdit ?? editField;
   const id = useId();
   const problem = row.problems.find((each) => each.severity === "error") ?? row.problems[0];
   const describedBy = problem === undefined ? undefined : `${id}-problem`;
@@ -13,9 +15,9 @@ export function FieldEditor({ row }: { row: FieldRow }) {
         {row.name}
       </label>
       {row.control === "choice" ? (
-        <ChoiceInput row={row} id={id} describedBy={describedBy} />
+        <ChoiceInput row={row} id={id} describedBy={describedBy} edit={edit} />
       ) : (
-        <LineInput row={row} id={id} describedBy={describedBy} />
+        <LineInput row={row} id={id} describedBy={describedBy} edit={edit} />
       )}
       {problem === undefined ? null : (
         <p id={describedBy} className="field-problem">
@@ -31,17 +33,17 @@ interface InputProps {
   readonly row: FieldRow;
   readonly id: string;
   readonly describedBy: string | undefined;
+  readonly edit: (path: string, typed: string) => void;
 }
 
 /** A line of text that is taken over by Enter or on leaving; Escape gives it back as it was. */
-function LineInput({ row, id, describedBy }: InputProps) {
-  const { editField } = useBench((bench) => bench.actions);
+function LineInput({ row, id, describedBy, edit }: InputProps) {
   const [typed, setTyped] = useState<string | undefined>(undefined);
   const isGivenUp = useRef(false);
   const shown = row.typed ?? "";
   const value = typed ?? shown;
   const take = () => {
-    if (!isGivenUp.current && typed !== undefined && typed.trim() !== shown) editField(row.path, typed);
+    if (!isGivenUp.current && typed !== undefined && typed.trim() !== shown) edit(row.path, typed);
     isGivenUp.current = false;
     setTyped(undefined);
   };
@@ -71,8 +73,7 @@ function LineInput({ row, id, describedBy }: InputProps) {
 }
 
 /** One of the words that the field takes. */
-function ChoiceInput({ row, id, describedBy }: InputProps) {
-  const { editField } = useBench((bench) => bench.actions);
+function ChoiceInput({ row, id, describedBy, edit }: InputProps) {
   const isUnknown = row.typed !== undefined && !row.choices.includes(row.typed);
   return (
     <select
@@ -81,7 +82,7 @@ function ChoiceInput({ row, id, describedBy }: InputProps) {
       value={row.typed ?? ""}
       aria-invalid={describedBy !== undefined}
       aria-describedby={describedBy}
-      onChange={(event) => editField(row.path, event.target.value)}
+      onChange={(event) => edit(row.path, event.target.value)}
     >
       <option value="">{row.fallback === undefined ? "not given" : `${row.fallback} (default)`}</option>
       {isUnknown ? <option value={row.typed}>{row.typed}</option> : null}

@@ -12,6 +12,8 @@ export interface BenchActions {
   /** Another text as one named step: a draft of last time, a form filled in. */
   readonly replaceText: (step: string, text: string) => void;
   readonly editField: (path: string, typed: string) => void;
+  /** Several fields at once as one named step. */
+  readonly editFields: (step: string, changes: Parameters<typeof transition.fieldsEdited>[2]) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly open: (file: JobFile, text?: string) => void;
@@ -45,6 +47,7 @@ export function createBenchStore(first: BenchState, catalogue: Catalogue, shop: 
       typeText: (text) => to((state) => transition.edited(state, typing, text, catalogue)),
       replaceText: (step, text) => to((state) => transition.edited(state, step, text, catalogue)),
       editField: (path, typed) => to((state) => transition.fieldEdited(state, path, typed, catalogue)),
+      editFields: (step, changes) => to((state) => transition.fieldsEdited(state, step, changes, catalogue)),
       undo: () => to((state) => transition.stepBack(state, catalogue)),
       redo: () => to((state) => transition.stepForward(state, catalogue)),
       open: (file, text) => to((state) => transition.opened(state, file, catalogue, text)),

@@ -32,6 +32,9 @@ export interface HeadRow {
   readonly note: string;
 }
 
+/** What the rows need of a reading: of a job, or of any other text of fields. */
+export type ReadFields = Pick<JobReading, "problems" | "defaults" | "places">;
+
 /** What the rows need to know about the catalogue. */
 export interface ComponentNames {
   readonly names: (family: string) => readonly string[];
@@ -41,7 +44,7 @@ export interface ComponentNames {
 export function fieldRows(
   fields: Fields,
   path: string,
-  reading: JobReading,
+  reading: ReadFields,
   catalogue: ComponentNames,
   depth = 0,
 ): readonly (FieldRow | HeadRow)[] {
@@ -54,7 +57,7 @@ function rowsOf(
   field: Field,
   path: string,
   name: string,
-  reading: JobReading,
+  reading: ReadFields,
   catalogue: ComponentNames,
   depth: number,
 ): readonly (FieldRow | HeadRow)[] {
@@ -78,7 +81,7 @@ function fieldRow(
   field: PlainField,
   path: string,
   name: string,
-  reading: JobReading,
+  reading: ReadFields,
   catalogue: ComponentNames,
 ): FieldRow {
   const place = reading.places(path);

@@ -39,6 +39,23 @@ export function fieldEdited(state: BenchState, path: string, typed: string, cata
   return edited(state, value === "" ? `${name} as by default` : `${name} ${value}`, splice.text, catalogue);
 }
 
+/** Several fields of one part at once, as one named step; `undefined` takes a field out where it is written. */
+export function fieldsEdited(
+  state: BenchState,
+  step: string,
+  changes: readonly { readonly path: string; readonly typed: string | undefined }[],
+  catalogue: Catalogue,
+): BenchState {
+  let text = state.text;
+  for (const { path, typed } of changes) {
+    if (typed === undefined && state.reading.places(path) === undefined) continue;
+    const splice = typed === undefined ? removeAt(text, path) : spliceEdit(text, path, typed);
+    if (!splice.ok) return noticed(state, { text: splice.problem, weight: "caution" });
+    text = splice.text;
+  }
+  return edited(state, step, text, catalogue);
+}
+
 /** One step back. */
 export function stepBack(state: BenchState, catalogue: Catalogue): BenchState {
   const { text, history } = undone(state);
