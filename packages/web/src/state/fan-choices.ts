@@ -2,7 +2,7 @@ import { weightedLevel } from "@oncethrough/engine/component/fan-sound";
 import type { FanCandidate } from "@oncethrough/engine/design/fan-selection";
 import type { FanDesign } from "@oncethrough/engine/section/fan/design";
 import type { FanSectionRating } from "@oncethrough/engine/section/fan/rate";
-import { fanSectionSound } from "@oncethrough/engine/section/fan/sound";
+import { fanMadeSound } from "@oncethrough/engine/section/fan/sound";
 import type { UnitSection } from "@oncethrough/engine/unit/unit";
 import type { Choice, ChoiceColumn, Choices, FieldChange } from "./choices.ts";
 
@@ -70,14 +70,14 @@ function toChoice(each: Found, design: FanDesign, values: UnitSection["values"])
 
 /** The fans as they are, in the figures of the search. */
 function presentOf(design: FanDesign, record: FanSectionRating): Found {
-  const sound = fanSectionSound(design, record);
+  const sound = fanMadeSound(design, record);
   const { diameter, count, drive, motorPower, length } = design;
   const { staticEfficiency, totalEfficiency, pressureToPeak, flowToStable, energyIndex, electricPower } = record;
   return {
     ...{ diameter, count, drive, motorPower, length, class: design.class, wheel: design.wheel.head.name },
     ...{ staticEfficiency, totalEfficiency, pressureToPeak, flowToStable, energyIndex, electricPower },
     speed: record.fanSpeed,
-    sound: sound === undefined ? Number.NaN : weightedLevel(sound.outlet),
+    sound: sound === undefined ? Number.NaN : weightedLevel(sound.downstream),
   };
 }
 
