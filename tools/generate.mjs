@@ -43,7 +43,10 @@ const generators = [
   ...[
     "job",
     "rate",
+    "design",
     "fan",
+    "import-fan",
+    "fit-surface",
     "sound",
     "dampers",
     "weigh",
@@ -51,6 +54,7 @@ const generators = [
     "check",
     "takeoff",
     "price",
+    "weather",
     "air",
     "coil",
     "coil-alternatives",
