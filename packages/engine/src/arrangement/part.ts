@@ -45,11 +45,22 @@ export interface Part {
   readonly children: readonly Part[];
 }
 
+const none: readonly never[] = [];
+
 /** A part of a section moved to its place in the unit. */
 export function placedPart(part: SectionPart, parentKey: string, section: string | undefined, shift: Point): Part {
   const key = `${parentKey}/${part.key}`;
-  const children = (part.children ?? []).map((child) => placedPart(child, key, section, shift));
   const { box } = part;
+  let [mass, carried, isWet] = [part.mass, part.carried ?? 0, part.wet === true];
+  let children: Part[] | undefined;
+  if (part.children !== undefined) {
+    children = part.children.map((child) => placedPart(child, key, section, shift));
+    for (const child of children) {
+      mass += child.mass;
+      carried += child.carried;
+      isWet ||= child.wet;
+    }
+  }
   return {
     key,
     name: part.name,
@@ -59,20 +70,20 @@ export function placedPart(part: SectionPart, parentKey: string, section: string
     place: { x: box.x + shift.x, y: box.y + shift.y, z: box.z + shift.z },
     size: { x: box.length, y: box.width, z: box.height },
     form: part.form,
-    mass: part.mass + sumOf(children, (child) => child.mass),
-    carried: (part.carried ?? 0) + sumOf(children, (child) => child.carried),
+    mass,
+    carried,
     massSource: part.massSource,
-    wet: part.wet === true || children.some((child) => child.wet),
+    wet: isWet,
     shares: part.shares === true,
     pulled: part.pulled === true,
     count: part.count ?? 1,
     pieces: part.pieces,
-    sheets: part.sheets ?? [],
+    sheets: part.sheets ?? none,
     filling: part.filling,
     bought: part.bought,
-    fittings: part.fittings ?? [],
+    fittings: part.fittings ?? none,
     price: part.price,
-    children,
+    children: children ?? none,
   };
 }
 

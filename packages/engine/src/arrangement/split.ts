@@ -39,7 +39,7 @@ export function splitUnit(
   limits: ShippingLimits,
   outside: { readonly width: number; readonly height: number },
 ): { readonly splits: readonly Split[]; readonly notices: readonly ArrangementNotice[] } {
-  const blocked = placed.map((_, index) => (index === 0 ? undefined : blockedBy(placed, index)));
+  const blocked = blockedJoints(placed);
   const masses = sectionMasses(unit, placed, casing);
   const wanted = unit.casing.splitsBefore;
   const notices: ArrangementNotice[] = [];
@@ -52,17 +52,18 @@ export function splitUnit(
   return { splits, notices };
 }
 
-/** The part that stands over the joint before a section, if any. */
-function blockedBy(placed: readonly PlacedSection[], index: number): Part | undefined {
-  const joint = 1000 * placed[index]!.section.start;
-  let found: Part | undefined;
+/** For every section, the part that stands over the joint before it, if any. */
+function blockedJoints(placed: readonly PlacedSection[]): readonly (Part | undefined)[] {
+  const joints = placed.map(({ section }) => 1000 * section.start);
+  const found: (Part | undefined)[] = placed.map(() => undefined);
   placed.forEach(({ part }, place) => {
     visitLeaves(part, (leaf) => {
       if (leaf.kind === "door" || leaf.kind === "collar") return;
-      const before = leaf.place.x < joint - overJoint;
-      const behind = leaf.place.x + leaf.size.x > joint + overJoint;
-      if (before && behind && place < index) found ??= leaf;
-      if (place >= index && leaf.place.x < joint - overJoint) found ??= leaf;
+      const [from, to] = [leaf.place.x, leaf.place.x + leaf.size.x];
+      for (let index = 1; index < joints.length; index++) {
+        const isBefore = from < joints[index]! - overJoint;
+        if (isBefore && (place >= index || to > joints[index]! + overJoint)) found[index] ??= leaf;
+      }
     });
   });
   return found;
