@@ -1,5 +1,5 @@
 import type { PartForm, SectionPart } from "#section/part";
-import { bar, prisms } from "#section/part-form";
+import { prisms } from "#section/part-form";
 import { materials } from "#standard/material";
 import { partMasses } from "#standard/part-mass";
 import type { Unit } from "#unit/unit";
@@ -71,11 +71,9 @@ function trapForm(trap: SectionTrap, pipe: number, height: number): PartForm {
   const leg = pipe / (5 * pipe);
   const low = pipe / height;
   const outlet = (1000 * trap.seal) / height;
+  const top = outlet + low;
   return prisms("y", () => [
-    bar(0, 0, leg, 1),
-    bar(leg, 0, 3 * leg, low),
-    bar(2 * leg, low, 3 * leg, outlet + low),
-    bar(3 * leg, outlet, 1, outlet + low),
+    [0, 0, 3 * leg, 0, 3 * leg, outlet, 1, outlet, 1, top, 2 * leg, top, 2 * leg, low, leg, low, leg, 1, 0, 1],
   ]);
 }
 

@@ -5,6 +5,7 @@ import type { Arrangement } from "./arrange.ts";
 import type { Piece } from "./lifting.ts";
 import { type MassPoint, massIn } from "./mass.ts";
 import { visitLeaves } from "./part.ts";
+import { supportPlaces } from "./support-places.ts";
 
 const gravity = 9.806_65;
 /** Pa: two thirds of the yield of common structural steel, 250 MPa; from memory. */
@@ -34,11 +35,11 @@ export function railLoad(
   pieces: readonly Piece[],
   operating: MassPoint,
 ): RailLoad | undefined {
-  const { railHeight, railThickness, railFlange, panelThickness, supportSpacing } = unit.casing;
+  const { railHeight, railThickness, railFlange } = unit.casing;
   if (railHeight < 0.03) return undefined;
   const rail = channelSection(railHeight, railFlange, Math.min(railThickness, railHeight / 3));
-  const length = unit.length + 2 * panelThickness;
-  const span = length / Math.ceil(length / supportSpacing - 1e-9);
+  const [first = 0, second = first] = supportPlaces(unit);
+  const span = (second - first) / 1000;
   const share = heavierShare(unit, operating);
   const lengths = loadsAlong(unit, arrangement);
   const heaviest = lengths.reduce((best, each) => (each.load > best.load ? each : best), lengths[0]!);

@@ -2,7 +2,7 @@ import { line, words } from "#chart/items";
 import { textSizes, textWidth } from "#chart/text-size";
 import type { DisplayItem, Ink } from "#section/display";
 import type { Unit } from "#unit/unit";
-import { type CabinetBox, roofTop } from "./casing-lines.ts";
+import type { CabinetBox } from "./casing-lines.ts";
 import type { WallOpening } from "./wall-opening.ts";
 
 /** An arrow from one point to another with an open head. */
@@ -22,14 +22,14 @@ function arrow(
 const airWords = { outside: "outside air", return: "return air", supply: "supply air" } as const;
 const airInks = { outside: "water", return: "steam", supply: "water" } as const;
 
-/** Arrows and words for the air that comes and goes. `textScale` is mm per pt. */
+/** Arrows and words for the air that comes and goes. `textScale` is mm per pt; `top` mm of the roof. */
 export function airArrows(
   unit: Unit,
   box: CabinetBox,
   openings: readonly WallOpening[],
   pictures: readonly DisplayItem[],
   textScale: number,
-  isRoofed: boolean,
+  top: number,
 ): readonly DisplayItem[] {
   return openings.flatMap((opening) => {
     const outside = outsideOf(unit, opening);
@@ -38,7 +38,7 @@ export function airArrows(
         ? frontArrow(box, opening, outside, textScale)
         : hoodArrows(box, opening, outside, textScale);
     }
-    return openingArrow(wallBefore(box, opening, pictures, isRoofed), opening, textScale);
+    return openingArrow(wallBefore(box, opening, pictures, top), opening, textScale);
   });
 }
 
@@ -85,11 +85,11 @@ function wallBefore(
   box: CabinetBox,
   { section, face }: WallOpening,
   pictures: readonly DisplayItem[],
-  isRoofed: boolean,
+  top: number,
 ): number {
   const own = pictures.filter((item) => item.reference.section === section);
   const reach = (axis: 0 | 1, sign: 1 | -1) => Math.max(...own.map((item) => furthest(item, axis, sign)), -1e9);
-  if (face === "top") return Math.max(isRoofed ? roofTop(box) : box.ceiling, reach(1, 1));
+  if (face === "top") return Math.max(top, reach(1, 1));
   if (face === "bottom") return Math.min(box.floor, -reach(1, -1));
   return face === "entry" ? Math.min(box.left, -reach(0, -1)) : Math.max(box.right, reach(0, 1));
 }

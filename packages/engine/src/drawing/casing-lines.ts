@@ -1,6 +1,11 @@
+import type { Arrangement } from "#arrangement/arrange";
+import type { Part } from "#arrangement/part";
+import { supportPlaces } from "#arrangement/support-places";
 import { line, rectangle } from "#chart/items";
 import type { DisplayItem } from "#section/display";
 import type { Unit } from "#unit/unit";
+import { paperBox, type View } from "./projection.ts";
+import { outlineOf } from "./solids.ts";
 import type { WallOpening } from "./wall-opening.ts";
 
 /** mm, the cabinet's outer corners and what stands under and over it; floor of the clear frame at zero. */
@@ -57,80 +62,102 @@ function pieces(low: number, high: number, openings: readonly WallOpening[]): re
   return left;
 }
 
-/** mm: the supports under the rail, and the most between them. */
+/** mm: height of a support as it is drawn under the rail. */
 export const supportHeight = 95;
-const supportSpacing = 2400;
 
-/** Base rail as a channel on its supports. */
-export function railLines(box: CabinetBox): readonly DisplayItem[] {
-  const { left, right, floor, railFoot } = box;
+/** The base rail on the near side as a channel, on its supports, with the lugs that hang on it. */
+export function railLines(unit: Unit, arrangement: Arrangement, box: CabinetBox): readonly DisplayItem[] {
+  const rail = partOf(arrangement.whole, "base/rail right");
   const items: DisplayItem[] = [];
-  if (railFoot < floor) {
-    const flange = Math.min(14, (floor - railFoot) / 5);
+  if (rail !== undefined) {
+    const [left, low, right, high] = paperBox(sideView, rail);
+    const flange = Math.min(14, (high - low) / 5);
+    const of = { reference: { part: rail.key } };
     items.push(
-      rectangle("rail", "outline", [left, railFoot, right, floor], { fill: "paper", ...part("base rail") }),
-      line("rail-flange-high", "fine", [left, floor - flange, right, floor - flange], part("base rail")),
-      line("rail-flange-low", "fine", [left, railFoot + flange, right, railFoot + flange], part("base rail")),
+      rectangle("rail", "outline", [left, low, right, high], { fill: "paper", label: "base rail", ...of }),
+      line("rail-flange-high", "fine", [left, high - flange, right, high - flange], of),
+      line("rail-flange-low", "fine", [left, low + flange, right, low + flange], of),
     );
   }
-  const bays = Math.max(1, Math.ceil((right - left - 600) / supportSpacing));
-  for (let index = 0; index <= bays; index += 1) {
-    const x = left + 300 + ((right - left - 600) * index) / bays;
-    const points = [x - 70, railFoot, x + 70, railFoot, x, railFoot - supportHeight];
+  supportPlaces(unit).forEach((place, index, all) => {
+    // The outermost stand under the end rails, not beyond them.
+    const x = index === 0 ? place + 90 : index === all.length - 1 ? place - 90 : place;
+    const points = [x - 70, box.railFoot, x + 70, box.railFoot, x, box.railFoot - supportHeight];
     items.push(line(`support-${index}`, "outline", points, { closed: true, fill: "paper", ...part("support") }));
-  }
+  });
   return items;
 }
 
-/** mm that the roof reaches past the walls, and its rise. */
-const overhang = 110;
-const roofRise = 55;
-const roofGap = 35;
+const sideView: View = { side: "side", width: 0 };
 
-/** A sloped weather roof with standing seams and drip edges, for units outdoors. */
-export function roofLines(box: CabinetBox): readonly DisplayItem[] {
-  const left = box.left - overhang;
-  const right = box.right + overhang;
-  const low = box.ceiling + roofGap;
-  const high = low + roofRise;
-  const at = (x: number) => low + ((x - left) / (right - left)) * roofRise;
-  const sheet = 14;
-  const items: DisplayItem[] = [
-    line("roof-gap-left", "fine", [box.left, box.ceiling, box.left, at(box.left)], part("roof")),
-    line("roof-gap-right", "fine", [box.right, box.ceiling, box.right, at(box.right)], part("roof")),
-    line(
-      "roof-sheet",
-      "outline",
-      [
-        left,
-        low - 40,
-        left,
-        low + sheet,
-        right,
-        high + sheet,
-        right,
-        high - 40,
-        right - 10,
-        high - 40,
-        right - 10,
-        high,
-        left + 10,
-        low,
-        left + 10,
-        low - 40,
-      ],
-      { closed: true, fill: "paper", label: "weather roof", ...part("roof") },
-    ),
-  ];
-  const seams = Math.max(2, Math.round((right - left) / 1200));
+/** A weather roof from the side: the near edge of its sheet with the drip edge, the far edge where it is higher, its seams. */
+export function roofLines(unit: Unit, arrangement: Arrangement): readonly DisplayItem[] {
+  const sheet = partOf(arrangement.whole, "roof/sheet");
+  if (sheet === undefined || sheet.form?.shape !== "prisms") return [];
+  const outline = outlineOf(sheet, "x", sheet.form.outlines()[0] ?? []);
+  const edges = edgesOf(outline);
+  const { place, size } = sheet;
+  const [left, right] = [place.x, place.x + size.x];
+  const wall = 1000 * unit.casing.panelThickness;
+  const of = { reference: { part: sheet.key } };
+  const items: DisplayItem[] = [];
+  if (edges.far.high > edges.near.high + 1) {
+    items.push(
+      line(
+        "roof-ridge",
+        "fine",
+        [left, edges.near.high, left, edges.far.high, right, edges.far.high, right, edges.near.high],
+        of,
+      ),
+    );
+  }
+  for (const [name, x] of [
+    ["left", -wall],
+    ["right", 1000 * unit.length + wall],
+  ] as const) {
+    items.push(line(`roof-gap-${name}`, "fine", [x, place.z, x, edges.near.high - 10], of));
+  }
+  const near = rectangle("roof-sheet", "outline", [left, edges.near.low, right, edges.near.high], {
+    fill: "paper",
+    label: "weather roof",
+    ...of,
+  });
+  items.push(near, line("roof-fold", "fine", [left, edges.near.high - 12, right, edges.near.high - 12], of));
+  const seams = Math.ceil(size.x / seamPitch);
   for (let index = 1; index < seams; index += 1) {
-    const x = left + ((right - left) * index) / seams;
-    items.push(line(`roof-seam-${index}`, "outline", [x, at(x) + sheet, x, at(x) + sheet + 38], part("roof")));
+    const x = left + (size.x * index) / seams;
+    items.push(line(`roof-seam-${index}`, "outline", [x, edges.near.high, x, edges.near.high + seamHeight], of));
   }
   return items;
 }
 
-/** mm: the highest point of the roof. */
-export function roofTop(box: CabinetBox): number {
-  return box.ceiling + roofGap + roofRise + 52;
+/** mm between the standing seams of a roof, as its sheets are cut, and their height. */
+const seamPitch = 1200;
+const seamHeight = 32;
+
+/** Least and greatest height of the sheet's edge at its near and its far side; pairs across and up. */
+function edgesOf(outline: readonly number[]) {
+  const across = outline.filter((_, index) => index % 2 === 0);
+  const [low, high] = [Math.min(...across), Math.max(...across)];
+  const heights = (isHere: (y: number) => boolean) => {
+    const found = outline.filter((_, index) => index % 2 === 1 && isHere(outline[index - 1]!));
+    return { low: Math.min(...found), high: Math.max(...found) };
+  };
+  const middle = (low + high) / 2;
+  return { near: heights((y) => y < middle), far: heights((y) => y > middle) };
+}
+
+/** mm: the highest point of the roof over the near edge, seams included; the ceiling where there is none. */
+export function roofTop(arrangement: Arrangement, box: CabinetBox): number {
+  const sheet = partOf(arrangement.whole, "roof/sheet");
+  return sheet === undefined ? box.ceiling : sheet.place.z + sheet.size.z + seamHeight;
+}
+
+/** A part of the tree by its key, where it is there. */
+export function partOf(whole: Part, key: string): Part | undefined {
+  for (const child of whole.children) {
+    if (child.key === key) return child;
+    if (key.startsWith(`${child.key}/`)) return partOf(child, key);
+  }
+  return undefined;
 }

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { arrangeUnit } from "#arrangement/arrange";
+import { sampleTask } from "#arrangement/arrange.test-data";
 import { airwayAxis } from "#chart/airway-axis";
 import { listText, sampleUnit } from "#chart/sample-unit.test-data";
 import { textWidth } from "#chart/text-size";
@@ -8,7 +10,8 @@ import { elevation } from "./elevation.ts";
 
 const unit = sampleUnit();
 const axis = airwayAxis(unit, 800, 50);
-const list = elevation(unit, { axis, system: "si", picked: "fan" });
+const arrangement = arrangeUnit(unit, sampleTask);
+const list = elevation(unit, arrangement, { axis, system: "si", picked: "fan" });
 const lineOf = (key: string) => list.items.find((item) => item.key === key) as LineItem;
 
 describe("the elevation of a unit", () => {
@@ -58,9 +61,8 @@ describe("the elevation of a unit", () => {
 
   it("has a roof outdoors and none indoors, and marks what is picked", () => {
     expect(lineOf("roof-sheet")).toBeDefined();
-    expect(elevation(unit, { axis, placement: "indoor" }).items.some((item) => item.key.startsWith("roof"))).toBe(
-      false,
-    );
+    const indoors = arrangeUnit(unit, { ...sampleTask, placement: "indoor" });
+    expect(elevation(unit, indoors, { axis }).items.some((item) => item.key.startsWith("roof"))).toBe(false);
     expect(list.items.find((item) => item.key === "name-fan")?.ink).toBe("choice");
     expect(list.items.find((item) => item.key === "name-cooling coil")?.ink).toBe("outline");
   });

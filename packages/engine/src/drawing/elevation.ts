@@ -1,5 +1,5 @@
-import type { AirwayAxis } from "#chart/airway-axis";
-import { airwayAxis } from "#chart/airway-axis";
+import type { Arrangement } from "#arrangement/arrange";
+import { type AirwayAxis, airwayAxis } from "#chart/airway-axis";
 import { line } from "#chart/items";
 import { textSizes } from "#chart/text-size";
 import type { UnitSystem } from "#quantity/kind";
@@ -16,6 +16,7 @@ import {
   wallLines,
 } from "./casing-lines.ts";
 import { dimensionChain } from "./dimension-chain.ts";
+import { doorLines, trapLines } from "./near-side.ts";
 import { wallOpenings } from "./wall-opening.ts";
 
 /** What the elevation is drawn on and for. */
@@ -23,36 +24,39 @@ export interface ElevationOptions {
   /** The axis that the profiles hang on as well; without it the drawing is laid out for 900 pt. */
   readonly axis?: AirwayAxis;
   readonly system?: UnitSystem;
-  /** A unit outdoors has a weather roof. */
-  readonly placement?: "roof" | "ground" | "indoor";
   /** Name of the section that is picked. */
   readonly picked?: string;
 }
 
-/** The whole unit from the side, to scale, in millimetres: cabinet, every section as what it is, lengths and names. */
-export function elevation(unit: Unit, options: ElevationOptions = {}): DisplayList {
-  const { system = "ip", placement = "roof", picked } = options;
+/**
+ * The whole unit from the side, to scale, in millimetres: rail, supports, roof, doors and traps projected from its parts,
+ * the cabinet cut open, every section as what it is, lengths and names.
+ */
+export function elevation(unit: Unit, arrangement: Arrangement, options: ElevationOptions = {}): DisplayList {
+  const { system = "ip", picked } = options;
   const axis = options.axis ?? airwayAxis(unit, 900, 0);
   const textScale = 1 / axis.scale;
   const box = cabinetBox(unit);
   const openings = wallOpenings(unit);
-  const isRoofed = placement !== "indoor";
   const ground = box.railFoot - supportHeight;
+  const roof = roofTop(arrangement, box);
   const pictures = unit.sections.flatMap((section) => sectionPicture(unit, section));
-  const arrows = airArrows(unit, box, openings, pictures, textScale, isRoofed);
-  const chainTop = Math.min(ground, lowest(arrows) - 4 * textScale);
+  const arrows = airArrows(unit, box, openings, pictures, textScale, roof);
+  const traps = trapLines(arrangement);
+  const chainTop = Math.min(ground, lowest([...arrows, ...traps]) - 4 * textScale);
   const chain = dimensionChain(unit, chainTop, textScale, system, picked);
   const items = [
-    ...railLines(box),
+    ...railLines(unit, arrangement, box),
     ...wallLines(box, openings),
-    ...(isRoofed ? roofLines(box) : []),
+    ...roofLines(unit, arrangement),
+    ...doorLines(arrangement, pictures),
     ...pictures,
+    ...traps,
     ...sectionLimits(unit),
     ...arrows,
     groundLine(box, ground),
     ...chain.items,
   ];
-  const roof = isRoofed ? roofTop(box) : box.ceiling;
   const top = Math.max(roof + 8 * textScale, highest([...pictures, ...arrows], textScale));
   const foot = chainTop - chain.depth * textScale;
   return {

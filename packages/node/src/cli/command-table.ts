@@ -212,7 +212,7 @@ export const commands: readonly CommandLine[] = [
       "Draws the unit to scale from its tree of parts and writes SVG, to a file or to standard output. With --json the display list is printed, in millimetres, and with --solids the parts as boxes, cylinders and prisms for a viewer.",
     operands: [job],
     options: [
-      { flags: "--view <view>", meaning: "what is drawn", choices: ["side"], default: "side" },
+      { flags: "--view <view>", meaning: "what is drawn", choices: ["side", "plan", "end"], default: "side" },
       { flags: "--svg <file>", meaning: "write the picture to this file instead of standard output" },
       { flags: "--width <points>", meaning: "width of the picture", default: "1100" },
       { flags: "--solids", meaning: "with --json: add the parts as solids" },

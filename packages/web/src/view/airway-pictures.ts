@@ -1,3 +1,5 @@
+import { arrangeUnit } from "@oncethrough/engine/arrangement/arrange";
+import { arrangementTask } from "@oncethrough/engine/arrangement/weigh";
 import { type AirwayAxis, airwayAxis } from "@oncethrough/engine/chart/airway-axis";
 import { type ProfileList, profiles } from "@oncethrough/engine/chart/profiles";
 import { elevation } from "@oncethrough/engine/drawing/elevation";
@@ -31,7 +33,7 @@ export function elevationOf(
 ): DisplayList {
   const { unit, duty } = sound.job;
   const named = picked === undefined ? {} : { picked };
-  return elevation(unit, { axis, system, placement: duty.site.placement, ...named });
+  return elevation(unit, arrangeUnit(unit, arrangementTask(duty)), { axis, system, ...named });
 }
 
 /** The profiles at a rating, with the lightest and heaviest filter loading of the same day as ghosts. */

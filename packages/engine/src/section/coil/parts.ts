@@ -228,7 +228,7 @@ export function coilConnections(block: CoilBlock, frame: Frame, fittings: CoilFi
       const isLow = (place === 0) === (fittings.liquid !== undefined);
       const z = isLow ? foot + 0.75 * outside : foot + finnedHeight - 0.75 * outside;
       const reach = frame.hand === "right" ? y : frame.width - y - width;
-      const what = `${name.replace("header", "connection")}${coil}, ${Math.round(1000 * fittings.connection)} mm bore`;
+      const what = `${name.replace("header", "connection")}${coil}`;
       const pipe = { diameter: outside, reach: Math.max(0, reach) };
       return pipeThroughWall(
         frame,

@@ -1,13 +1,13 @@
-import { arrangeUnit } from "@oncethrough/engine/arrangement/arrange";
-import { arrangementTask } from "@oncethrough/engine/arrangement/weigh";
-import { airwayAxis } from "@oncethrough/engine/chart/airway-axis";
-import { elevation } from "@oncethrough/engine/drawing/elevation";
+import { weighUnit } from "@oncethrough/engine/arrangement/weigh";
+import { endViews } from "@oncethrough/engine/drawing/end";
+import { planView } from "@oncethrough/engine/drawing/plan";
+import { shopElevation } from "@oncethrough/engine/drawing/shop-elevation";
 import { type Solid, solidsOf } from "@oncethrough/engine/drawing/solids";
 import type { Job } from "@oncethrough/engine/job/job";
 import type { DisplayList } from "@oncethrough/engine/section/display";
 
 /** The views that can be drawn. */
-export type ViewName = "side";
+export type ViewName = "side" | "plan" | "end";
 
 /** What `oncethrough draw --json` prints: the display list of the view in millimetres, and the solids when asked for. */
 export interface DrawOutput {
@@ -18,6 +18,8 @@ export interface DrawOutput {
   readonly solids?: readonly Solid[];
 }
 
+const draw = { side: shopElevation, plan: planView, end: endViews } as const;
+
 /** Draws a view of the job's unit. */
 export function drawingOf(
   job: Job,
@@ -25,13 +27,13 @@ export function drawingOf(
   options: { readonly width: number; readonly system: "ip" | "si"; readonly withSolids: boolean },
 ): DrawOutput {
   const { unit, duty } = job;
-  const axis = airwayAxis(unit, options.width, 0);
-  const list = elevation(unit, { axis, system: options.system, placement: duty.site.placement });
+  const { width, system } = options;
+  const weighing = weighUnit(unit, duty, job.conditions);
   return {
     format: "oncethrough drawing 1",
     tag: job.tag,
     view,
-    list,
-    ...(options.withSolids ? { solids: solidsOf(arrangeUnit(unit, arrangementTask(duty))) } : {}),
+    list: draw[view](unit, weighing, { system, width }),
+    ...(options.withSolids ? { solids: solidsOf(weighing.arrangement) } : {}),
   };
 }

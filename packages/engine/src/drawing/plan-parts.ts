@@ -1,0 +1,125 @@
+import type { Arrangement } from "#arrangement/arrange";
+import { type Part, visitLeaves } from "#arrangement/part";
+import { line, rectangle } from "#chart/items";
+import type { DisplayItem } from "#section/display";
+import { farthestFirst, paperBox, partReference, silhouettes, type View } from "./projection.ts";
+
+const planView: View = { side: "plan", width: 0 };
+
+/** Walls that stand, cut through: panels and corner posts, open where doors, hatches and openings are. */
+export function planWalls({ whole, sections }: Arrangement): readonly DisplayItem[] {
+  const holes = sections.flatMap(({ part }) =>
+    part.children.filter(({ kind }) => kind === "door" || kind === "collar"),
+  );
+  const items: DisplayItem[] = [];
+  for (const group of whole.children) {
+    if (group.key !== "casing" && group.key !== "frame") continue;
+    visitLeaves(group, (leaf) => {
+      if (leaf.size.z < 0.5 * wallHeight(whole) || leaf.shares) return;
+      items.push(...(leaf.kind === "panel" ? wallPieces(leaf, holes) : silhouettes(planView, leaf, { fill: "paper" })));
+    });
+  }
+  return items;
+}
+
+function wallHeight(whole: Part): number {
+  return whole.children.find(({ key }) => key === "casing")?.size.z ?? 0;
+}
+
+/** A wall panel without the stretches of it that open. */
+function wallPieces(panel: Part, holes: readonly Part[]): readonly DisplayItem[] {
+  const box = paperBox(planView, panel);
+  const isAlong = panel.size.x >= panel.size.y;
+  const [low, high] = isAlong ? [box[0], box[2]] : [box[1], box[3]];
+  const through = holes
+    .map((hole) => paperBox(planView, hole))
+    .filter(
+      ([left, foot, right, head]) => left < box[2] - 1 && right > box[0] + 1 && foot < box[3] - 1 && head > box[1] + 1,
+    )
+    .map((hole) => (isAlong ? ([hole[0], hole[2]] as const) : ([hole[1], hole[3]] as const)))
+    .sort((one, other) => one[0] - other[0]);
+  const pieces: (readonly [number, number])[] = [];
+  let from = low;
+  for (const [start, end] of through) {
+    if (start > from + 1) pieces.push([from, start]);
+    from = Math.max(from, end);
+  }
+  if (high > from + 1) pieces.push([from, high]);
+  return pieces.map(([start, end], index) => {
+    const corners = isAlong ? ([start, box[1], end, box[3]] as const) : ([box[0], start, box[2], end] as const);
+    const key = pieces.length === 1 ? panel.key : `${panel.key}#${index + 1}`;
+    return rectangle(key, "outline", corners, { fill: "paper", label: panel.name, reference: partReference(panel) });
+  });
+}
+
+/** Kinds that other drawing shows, or that hang over everything. */
+const left = new Set<Part["kind"]>(["door", "window", "collar", "light", "lug", "trap"]);
+/** Kinds through which what is under them stays seen. */
+const open = new Set<Part["kind"]>(["frame", "blades", "screen", "sheet", "guard", "drive", "filter", "fins"]);
+
+/** What stands inside, seen from above, the lowest first; what lies over it covers it. */
+export function planInsides({ sections, whole }: Arrangement): readonly DisplayItem[] {
+  const parts = sections.map(({ part }) => part);
+  const fitted = whole.children.filter(({ key }) => key === "fitted").flatMap(({ children }) => children);
+  const drawn = new Set<string>();
+  const leaves = farthestFirst(planView, parts).filter(({ kind, form, shares, key, name }) => {
+    if (left.has(kind) || name === "weather roof") return false;
+    // Linkage and gaskets lie in their damper's or rack's own box.
+    return !(shares && form === undefined && /\/(linkage|fasteners|inner tubes|supports|control|tracks)$/.test(key));
+  });
+  const items = leaves.flatMap((leaf) => [
+    ...silhouettes(planView, leaf, {
+      ...(open.has(leaf.kind) ? {} : { fill: "paper" as const }),
+      // Only the elevation shows how blades stand: here they are detail.
+      ...(leaf.kind === "blades" ? { ink: "fine" as const } : {}),
+    }),
+    ...detail(leaf),
+  ]);
+  const traps = fitted
+    .filter(({ kind }) => kind === "trap")
+    .flatMap((trap) => silhouettes(planView, trap, { fill: "paper" }));
+  return [...items, ...traps].filter((item) => isNew(item, drawn));
+}
+
+/** The same outline twice, stacked coils over one another, is drawn once. */
+function isNew(item: DisplayItem, drawn: Set<string>): boolean {
+  if (item.shape !== "line") return true;
+  const key = `${item.ink} ${item.points.map((value) => Math.round(value)).join(" ")}`;
+  if (drawn.has(key)) return false;
+  drawn.add(key);
+  return true;
+}
+
+/** What makes a part known from above: rows of a coil, blades of a wheel, pleats of filters. */
+function detail(leaf: Part): readonly DisplayItem[] {
+  const [from, low, to, high] = paperBox(planView, leaf);
+  const reference = partReference(leaf);
+  if (leaf.kind === "fins") {
+    const lines = 3;
+    return Array.from({ length: lines }, (_, index) => {
+      const x = from + ((to - from) * (index + 1)) / (lines + 1);
+      return line(`${leaf.key}/row ${index + 1}`, "hairline", [x, low, x, high], { reference });
+    });
+  }
+  if (leaf.kind === "wheel" && leaf.form?.shape === "cylinder") {
+    const count = 14;
+    return Array.from({ length: count - 1 }, (_, index) => {
+      // Blades round a drum, seen from the side, crowd towards its edges.
+      const share = 0.5 - 0.5 * Math.cos((Math.PI * (index + 1)) / count);
+      const isAcross = leaf.form?.shape === "cylinder" && leaf.form.axis === "y";
+      const points = isAcross
+        ? [from + share * (to - from), low, from + share * (to - from), high]
+        : [from, low + share * (high - low), to, low + share * (high - low)];
+      return line(`${leaf.key}/blade ${index + 1}`, "fine", points, { reference });
+    });
+  }
+  if (leaf.kind === "filter") {
+    const count = Math.max(2, Math.round((high - low) / 75));
+    const points = Array.from({ length: count + 1 }, (_, index) => [
+      from + (index % 2 === 0 ? 0.1 : 0.9) * (to - from),
+      low + ((high - low) * index) / count,
+    ]).flat();
+    return [line(`${leaf.key}/pleats`, "hairline", points, { reference })];
+  }
+  return [];
+}

@@ -1,0 +1,75 @@
+import type { Split } from "#arrangement/split";
+import { circle, line, words } from "#chart/items";
+import { textSizes } from "#chart/text-size";
+import type { DisplayItem } from "#section/display";
+
+/** The centre of gravity: a circle in quarters, two of them filled, with its words beside it. */
+export function centreMark(
+  key: string,
+  [x, y]: readonly [number, number],
+  textScale: number,
+  text: string | undefined,
+  size = 7,
+): readonly DisplayItem[] {
+  const radius = size * textScale;
+  const reference = { part: "centre of gravity" };
+  const quarter = (sign: 1 | -1) => {
+    const points = [x, y];
+    for (let step = 0; step <= 8; step++) {
+      const angle = ((step / 8 + (sign === 1 ? 0 : 2)) * Math.PI) / 2;
+      points.push(x + radius * Math.cos(angle), y + radius * Math.sin(angle));
+    }
+    return points;
+  };
+  const common = { reference, label: text ?? "centre of gravity" };
+  const marks: DisplayItem[] = [
+    circle(`${key}-ring`, "strong", [x, y], radius, { fill: "paper", ...common }),
+    line(`${key}-first`, "outline", quarter(1), { closed: true, fill: "strong", ...common }),
+    line(`${key}-second`, "outline", quarter(-1), { closed: true, fill: "strong", ...common }),
+  ];
+  if (text === undefined) return marks;
+  const at = [x + 1.6 * radius, y - 0.35 * textSizes.small * textScale] as const;
+  return [...marks, words(`${key}-words`, "strong", at, text, { size: "small", reference })];
+}
+
+/** Where the unit comes apart: a line of long dashes through the whole height of the view, named above. */
+export function splitMarks(
+  splits: readonly Split[],
+  low: number,
+  high: number,
+  textScale: number,
+): readonly DisplayItem[] {
+  return splits.slice(1).flatMap(({ from, name }, index) => {
+    const reference = { part: `joint ${index + 1}` };
+    const label = `joint of ${splits[index]!.name} and ${name}`;
+    const at = [from, high + 4 * textScale] as const;
+    return [
+      line(`split-${index + 1}`, "strong", [from, low, from, high], { dash: "long", label, reference }),
+      words(`split-${index + 1}-words`, "strong", at, `${index + 1} | ${index + 2}`, {
+        size: "small",
+        anchor: "middle",
+        reference,
+      }),
+    ];
+  });
+}
+
+/** A lifting lug: a plate with its hole. */
+export function lugMark(key: string, [x, y]: readonly [number, number], size: number): readonly DisplayItem[] {
+  const reference = { part: "lifting lug" };
+  const half = size / 2;
+  return [
+    line(
+      key,
+      "outline",
+      [x - half, y - half, x + half, y - half, x + half, y + 0.2 * half, x, y + half, x - half, y + 0.2 * half],
+      {
+        closed: true,
+        fill: "paper",
+        label: "lifting lug",
+        reference,
+      },
+    ),
+    circle(`${key}-hole`, "outline", [x, y], 0.28 * half, { fill: "paper", reference }),
+  ];
+}
