@@ -5,6 +5,7 @@ import { sectionIndex, sectionPath } from "#state/bench-state";
 import { type FieldRow, fieldRows, type HeadRow } from "#state/field-rows";
 import { sectionFigures, unitFigures } from "#state/figures";
 import { useBench, useRating } from "#view/use-bench";
+import { DeclaredTable } from "./declared-table.tsx";
 import { DriveList } from "./drive-list.tsx";
 import { FieldEditor } from "./field-editor.tsx";
 import { FigureList } from "./figure-list.tsx";
@@ -67,6 +68,7 @@ function SectionPart({ index }: { index: number }) {
       <FigureList figures={figures} />
       <DriveList index={index} />
       <OwnerPriceList owner={section.name} />
+      <DeclaredTable section={section.name} />
       <MindList section={section.name} />
     </>
   );
