@@ -3,7 +3,8 @@
  * `npm run bench -- --json` prints JSON alone; other words choose the suites whose path holds one of them.
  *
  * A suite is `export const suite = { title, tasks: [{ name, operations?, run, compare? }] }`: `run` does `operations`
- * operations (1 when not said), `compare` names the task of the same suite that this one is set against.
+ * operations (1 when not said), `compare` names the task of the same suite that this one is set against. A suite of long
+ * tasks says how many `samples` of each are enough.
  */
 import { existsSync, readdirSync } from "node:fs";
 import { cpus } from "node:os";
@@ -14,7 +15,7 @@ import { importSources } from "./sources.mjs";
 
 /**
  * @typedef {{ name: string, operations?: number, run: () => void, compare?: string }} Task
- * @typedef {{ title: string, tasks: readonly Task[] }} Suite
+ * @typedef {{ title: string, samples?: number, tasks: readonly Task[] }} Suite
  * @typedef {{ name: string, nanosecondsPerOperation: number, spread: number, operationsPerSecond: number, samples: number,
  *   compare?: string, ratio?: number }} Figure
  */
@@ -46,7 +47,9 @@ function suiteName(file) {
  * @returns {Promise<Figure[]>}
  */
 async function runSuite(suite) {
-  const bench = new Bench({ time: 400, warmupTime: 100, throws: true });
+  const few =
+    suite.samples === undefined ? {} : { iterations: suite.samples, warmupIterations: 1, time: 0, warmupTime: 0 };
+  const bench = new Bench({ time: 400, warmupTime: 100, throws: true, ...few });
   for (const task of suite.tasks) bench.add(task.name, task.run);
   await bench.run();
   const figures = suite.tasks.map((task) => figureOf(task, bench));

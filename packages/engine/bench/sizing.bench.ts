@@ -1,0 +1,27 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import { readProfiles } from "@oncethrough/engine/rule/profile";
+import { rules } from "@oncethrough/engine/rule/rules";
+import { sizeUnit } from "@oncethrough/engine/sizing/size-unit";
+
+// The suites run bundled, from the project's root.
+const textsOf = (folder: string) =>
+  readdirSync(folder)
+    .filter((name) => name.endsWith(".yaml"))
+    .map((path) => ({ path, text: readFileSync(`${folder}/${path}`, "utf8") }));
+
+const catalogue = readCatalogue(textsOf("catalogue"));
+const profile = readProfiles(textsOf("profiles"), rules).byName.get("common practice")!;
+const duties = [
+  { name: "harbour-aquarium", text: readFileSync("examples/duties/harbour-aquarium.yaml", "utf8") },
+  ...["marine-biology-wing", "high-country-soils-laboratory", "large-vivarium"].map((name) => {
+    const text = readFileSync(`examples/${name}.yaml`, "utf8");
+    return { name, text: text.slice(0, text.search(/^unit:/m)) };
+  }),
+];
+
+export const suite = {
+  title: "sizing from a duty",
+  samples: 3,
+  tasks: duties.map(({ name, text }) => ({ name, run: () => void sizeUnit(text, catalogue, profile) })),
+};
