@@ -1,6 +1,7 @@
 import { endReflection, sumOfLevels, weightedLevel } from "#component/fan-sound";
 import { inOctaveBands, panelSoundLoss, wallRadiation, wallSoundAbsorption } from "#component/sound-path";
 import type { MadeSound, SectionSound, SoundRoom } from "#section/contract";
+import { noSoundLoss } from "#section/flow-sound";
 import { octaveBands } from "#standard/fan-sound";
 import { pathUncertainty } from "#standard/sound-path";
 import type { UnitRating } from "./rating.ts";
@@ -93,11 +94,10 @@ export function soundOf(unit: Unit, rating: UnitRating): UnitSound | undefined {
 }
 
 const silence: readonly number[] = octaveBands.map(() => Number.NEGATIVE_INFINITY);
-const noLoss: readonly number[] = octaveBands.map(() => 0);
 /** A section whose kind says nothing of sound. */
 const passing: SectionSound = {
-  downstream: noLoss,
-  upstream: noLoss,
+  downstream: noSoundLoss,
+  upstream: noSoundLoss,
   source: "common-practice all sound is taken to pass",
   certainty: "from memory",
 };
@@ -170,7 +170,7 @@ function stepOf(
 ): SoundStep {
   const { made, source, certainty } = sound;
   const told = { section: unit.sections[index]!.name, made, radiated, source, certainty };
-  if (index === fanIndex) return { ...told, direction: "at the fan", inside: made!.inside, loss: noLoss };
+  if (index === fanIndex) return { ...told, direction: "at the fan", inside: made!.inside, loss: noSoundLoss };
   return index < fanIndex
     ? { ...told, direction: "against the air", inside: field.againstAir[index]!, loss: sound.upstream }
     : { ...told, direction: "with the air", inside: field.withAir[index]!, loss: sound.downstream };

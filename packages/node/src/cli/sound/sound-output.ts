@@ -82,7 +82,7 @@ export function soundOutput(job: Job, key: string | undefined): SoundOutput | un
       ...(radiated === undefined ? {} : { radiated }),
     })),
     caution:
-      "flow noise of dampers, louvers and baffles is among it; of coils, filters and eliminators no open method was found, and none is added. An estimate of sound power from handbook methods and remembered figures; a promise needs a test of such a unit, inlet, discharge and casing, in octave bands",
+      "flow noise of dampers, louvers and baffles is among it; of coils, filters and eliminators no open method was found, and none is added. Losses of filters, coils and walls are from memory. An estimate of sound power from handbook methods; a promise needs a test of such a unit, inlet, discharge and casing, in octave bands",
   };
 }
 
