@@ -59,6 +59,21 @@ describe("chilled-water coil at the trade's yardstick", () => {
     expect(humidity).toBeLessThanOrEqual(1 + 1e-9);
   });
 
+  it("marks air outside the customary certified range, dry bulb and wet bulb", () => {
+    const at = { condition, operation: sampleOperation({ coolingLeaving: -20 }) };
+    const marked = (dryBulb: number, humidityRatio: number) => {
+      const coil = design();
+      const air = sampleAir(condition, 9, { dryBulb, coldestFilament: dryBulb, humidityRatio });
+      const out = rateAndCheck(chilledWaterCoil, coil, air, at);
+      return (chilledWaterCoil.notes?.(coil, out, at) ?? []).some(({ what }) => /customarily certified/.test(what));
+    };
+    expect(marked(33, 0.016)).toBe(false);
+    expect(marked(39, 0.016)).toBe(true);
+    // 33 °C at 2 g/kg has a wet bulb of 13 °C, 37 °C at 28 g/kg one of 31 °C.
+    expect(marked(33, 0.002)).toBe(true);
+    expect(marked(37, 0.028)).toBe(true);
+  });
+
   it("says by how much a set point is missed", () => {
     const coil = design("rows: 3");
     const at = { condition, operation: sampleOperation({ coolingLeaving: celsius(52) }) };

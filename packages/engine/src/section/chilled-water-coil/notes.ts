@@ -1,6 +1,8 @@
+import { wetBulbFromHumidityRatio } from "#fluid/wet-bulb";
 import { inBothUnits } from "../both-units.ts";
 import { liquidCoilNotes } from "../coil/notes.ts";
 import type { Note, SectionCondition, Shortfall } from "../contract.ts";
+import { absolutePressure } from "../station.ts";
 import type { ChilledWaterCoilDesign } from "./design.ts";
 import type { ChilledWaterCoilRating } from "./rate.ts";
 
@@ -92,10 +94,13 @@ function panNotes({ block, intermediatePans }: ChilledWaterCoilDesign, rating: C
 /** Customary ranges of certified cooling ratings, SI. */
 function insideTestedRanges(rating: ChilledWaterCoilRating): boolean {
   if (rating.liquidMassFlow === 0) return true;
-  const { dryBulb } = rating.entering;
+  const { dryBulb, humidityRatio } = rating.entering;
+  const wetBulb = wetBulbFromHumidityRatio(dryBulb, humidityRatio, absolutePressure(rating.entering));
   return (
     dryBulb > 18.3 &&
     dryBulb < 37.8 &&
+    wetBulb > 15.5 &&
+    wetBulb < 29.5 &&
     rating.faceVelocity > 1.0 &&
     rating.faceVelocity < 4.07 &&
     rating.liquidEntering > 1.6 &&
