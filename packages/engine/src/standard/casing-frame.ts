@@ -18,6 +18,13 @@ export const casingFrames = {
     localTransmittance: 2.4,
     material: "aluminium",
   },
+  // No metal runs through: the joint is little weaker than the panel.
+  "full thermal break": {
+    massPerLength: 2,
+    linearTransmittance: 0.04,
+    localTransmittance: 1,
+    material: "aluminium",
+  },
   "steel tube": { massPerLength: 3.1, linearTransmittance: 0.35, localTransmittance: 6, material: "steel" },
   "self-supporting panels": {
     massPerLength: 1.6,
@@ -35,6 +42,7 @@ export type CasingFrameName = keyof typeof casingFrames;
 /** The names, for a field's choices. */
 export const casingFrameNames = [
   "thermally broken aluminium",
+  "full thermal break",
   "steel tube",
   "self-supporting panels",
 ] as const satisfies readonly CasingFrameName[];
