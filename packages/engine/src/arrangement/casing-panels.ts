@@ -53,6 +53,8 @@ function sidePanels(
     const part: SectionPart = {
       ...panelPart(key, `${faceNames[face]} panel`, build, step, across, open),
       box,
+      // What stands on a floor wets its inner skin.
+      material: face === "bottom" ? build.inner.metal : build.outer.metal,
       wet: face === "bottom" && standsWet(zone, wetZones),
     };
     return placedPart(part, "casing", section.name, origin);
