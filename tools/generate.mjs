@@ -8,6 +8,7 @@ import { arrowsPage } from "./arrows-page.mjs";
 import { coilPage } from "./coil-page.mjs";
 import { coilScatter } from "./coil-scatter.mjs";
 import { commandPage } from "./command-page.mjs";
+import { rulesPage } from "./rules-page.mjs";
 import { Complaint, projectRoot, runTool } from "./run.mjs";
 import { importSources } from "./sources.mjs";
 
@@ -19,6 +20,9 @@ function sources() {
   loaded ??= importSources("generate", {
     commandTable: "packages/node/src/cli/command-table.ts",
     exitCodes: "packages/node/src/cli/exit-code.ts",
+    requirements: "packages/engine/src/rule/requirements.ts",
+    rules: "packages/engine/src/rule/rules.ts",
+    ruleWords: "packages/engine/src/rule/words.ts",
     runCases: "packages/node/src/reference/run-cases.ts",
     schemas: "packages/node/src/cli/schema/schemas.ts",
   });
@@ -35,6 +39,17 @@ const generators = [
       return commandPage(
         /** @type {import("./command-page.mjs").Table} */ (commandTable),
         /** @type {import("./command-page.mjs").ExitCodes} */ (exitCodes),
+      );
+    },
+  },
+  {
+    file: "docs/rules.md",
+    make: async () => {
+      const { requirements, rules, ruleWords } = await sources();
+      return rulesPage(
+        /** @type {import("./rules-page.mjs").Rules} */ (rules),
+        /** @type {import("./rules-page.mjs").Requirements} */ (requirements),
+        /** @type {import("./rules-page.mjs").Words} */ (ruleWords),
       );
     },
   },

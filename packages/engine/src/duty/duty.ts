@@ -154,6 +154,10 @@ export const dutyFields = {
       length: quantity("length", { meaning: "Longest unit that the site takes", optional: true }),
       width: quantity("length", { meaning: "Widest", optional: true }),
       height: quantity("length", { meaning: "Highest, rail included", optional: true }),
+      serviceSide: quantity("length", {
+        meaning: "Clear room beside the unit on the side of its doors and pipes",
+        optional: true,
+      }),
       shippingLength: quantity("length", { meaning: "Longest piece that can be shipped and rigged", default: "40 ft" }),
       shippingWidth: quantity("length", { meaning: "Widest piece", default: "8 ft 6 in" }),
       shippingHeight: quantity("length", { meaning: "Highest piece", default: "8 ft 6 in" }),

@@ -1,5 +1,8 @@
 import { choice, type GroupCheck, group, quantity } from "#form/field";
 
+const distance = (meaning: string) =>
+  quantity("length", { meaning, optional: true, minimum: "0 ft", maximum: "5000 ft" });
+
 /** Where the unit stands. */
 export const siteFields = {
   altitude: quantity("length", {
@@ -38,6 +41,17 @@ export const siteFields = {
     minimum: "0 in/h",
     maximum: "12 in/h",
   }),
+  intakeDistances: group(
+    {
+      exhaust: distance("To the nearest exhaust, relief or plumbing vent"),
+      coolingTower: distance("To cooling towers and stacks"),
+      traffic: distance("To truck docks and busy roads"),
+      lotLine: distance("To the lot line or a hazardous source, across"),
+      surfaceBelow: distance("Down to the roof or ground below it, the snow expected counted"),
+      grade: distance("Up from the ground that people can reach"),
+    },
+    { meaning: "From the intake to what it must keep away from; what is left out cannot be judged" },
+  ),
   corrosionClass: choice(["C1", "C2", "C3", "C4", "C5"], {
     meaning: "Corrosivity of the air by ISO 12944, from C1 (dry indoors) to C5 (sea coast, industry)",
     default: "C3",

@@ -61,7 +61,7 @@ function fieldIn(fields: Fields, [first = "", ...rest]: readonly string[]): Fiel
 }
 
 /** Conditions enough to show every rule something, for tests that judge many units. */
-const few = ["dry-bulb-day-0", "wet-bulb-day-1", "dew-point-day-1", "winter-0", "minimum-flow-winter"];
+const few = ["dry-bulb-day-0", "wet-bulb-day-0.5", "wet-bulb-day-1", "winter-0", "minimum-flow-winter"];
 const stopped = ["fan-stopped-dampers-closed", "fan-stopped-dampers-left-open"];
 
 const checks = new Map<string, Check>();

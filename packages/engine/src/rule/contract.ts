@@ -52,6 +52,8 @@ export interface RuleFacts {
   readonly of: readonly string[] | "every section" | "unit";
   /** Span over which a margin is told where the limit's zero means nothing: a temperature, a level. */
   readonly span?: number;
+  /** True where the value is a choice and no result: met just so, it is not thin. */
+  readonly isChosen?: true;
   /** False where only a profile that names it makes it count. */
   readonly byDefault?: false;
 }

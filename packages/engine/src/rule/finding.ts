@@ -31,10 +31,15 @@ export function findingsOf(judge: Judge, tally: Tally): readonly Finding[] {
     if (told === 0 && !isUnknown) return [];
     const figures = told === 0 ? { value: Number.NaN, limit: Number.NaN, margin: Number.NaN } : figuresOf(tally, place);
     const outcome = isUnknown ? "cannot tell" : missed === 0 ? "pass" : entry.decides ? "fail" : "advice";
-    const thin = outcome === "pass" && figures.margin < thinMargin;
+    const thin = outcome === "pass" && figures.margin < thinMargin && !isDiscrete(entry);
     const at = told === 0 ? tally.firstUnknown[place]! : tally.at[place]!;
     return [{ entry, outcome, ...figures, thin, at, missed, told } satisfies Finding];
   });
+}
+
+/** Counts and choices are met or not: just met is not thin. */
+function isDiscrete({ rule }: Entry): boolean {
+  return rule.isChosen === true || rule.quantity === "count";
 }
 
 function figuresOf(tally: Tally, place: number): { value: number; limit: number; margin: number } {

@@ -1,8 +1,18 @@
-import { metresPerSecondPerFpm } from "#quantity/inch-pound";
+import { metresPerSecondPerFpm, pascalsPerInchOfWater } from "#quantity/inch-pound";
 
 /** m/s of feet a minute: limits stand in the sources so. */
 export function fpm(value: number): number {
   return value * metresPerSecondPerFpm;
+}
+
+/** m of inches. */
+export function inches(value: number): number {
+  return value * 0.0254;
+}
+
+/** Pa of inches of water. */
+export function inchesOfWater(value: number): number {
+  return value * pascalsPerInchOfWater;
 }
 
 /** °C of °F. */

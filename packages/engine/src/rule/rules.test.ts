@@ -1,15 +1,47 @@
 import { describe, expect, it } from "vitest";
 import { fieldAt, findingFor } from "./base-unit.test-data.ts";
+import { casingCases } from "./casing/casing-cases.test-data.ts";
 import { mayDecide } from "./contract.ts";
 import { coolingCases } from "./cooling/cooling-cases.test-data.ts";
+import { damperCases } from "./damper/damper-cases.test-data.ts";
+import { drainCases } from "./drain/drain-cases.test-data.ts";
+import { energyCases } from "./energy/energy-cases.test-data.ts";
 import { fanCases } from "./fan/fan-cases.test-data.ts";
+import { filterCases } from "./filter/filter-cases.test-data.ts";
+import { freezeCases } from "./freeze/freeze-cases.test-data.ts";
 import { intakeCases } from "./intake/intake-cases.test-data.ts";
+import { louverCases } from "./louver/louver-cases.test-data.ts";
+import { panCases } from "./pan/pan-cases.test-data.ts";
 import type { RuleCase } from "./rule-case.test-data.ts";
 import { rules } from "./rules.ts";
+import { serviceCases } from "./service/service-cases.test-data.ts";
+import { shippingCases } from "./shipping/shipping-cases.test-data.ts";
+import { sitingCases } from "./siting/siting-cases.test-data.ts";
+import { soundCases } from "./sound/sound-cases.test-data.ts";
 import { steamCases } from "./steam/steam-cases.test-data.ts";
 import { supplyCases } from "./supply/supply-cases.test-data.ts";
+import { vibrationCases } from "./vibration/vibration-cases.test-data.ts";
 
-const cases: readonly RuleCase[] = [...supplyCases, ...intakeCases, ...steamCases, ...coolingCases, ...fanCases];
+const cases: readonly RuleCase[] = [
+  ...casingCases,
+  ...coolingCases,
+  ...damperCases,
+  ...drainCases,
+  ...energyCases,
+  ...fanCases,
+  ...filterCases,
+  ...freezeCases,
+  ...intakeCases,
+  ...louverCases,
+  ...panCases,
+  ...serviceCases,
+  ...shippingCases,
+  ...sitingCases,
+  ...soundCases,
+  ...steamCases,
+  ...supplyCases,
+  ...vibrationCases,
+];
 
 describe.each(rules.map((rule) => [rule.id, rule] as const))("%s", (id, rule) => {
   const own = cases.filter((each) => each.rule === id);

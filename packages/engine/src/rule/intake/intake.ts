@@ -62,6 +62,7 @@ export const intakeRules: readonly Rule[] = [
   }),
   machineRule<IntakeHoodDesign>({
     id: "bird screen mesh",
+    isChosen: true,
     covers: ["INT-12"],
     protects: "the unit from birds, and the screen from clogging with frost and lint",
     measures: "mesh of the screen",

@@ -29,4 +29,66 @@ export const supplyRules: readonly Rule[] = [
       return Math.max(0, season === "cooling" ? beyond : -beyond);
     },
   }),
+  conditionRule({
+    id: "supply dew point held",
+    covers: ["DUT-01", "DUT-03"],
+    protects: "the laboratories from damp",
+    measures: "moisture of the supply beyond what its highest dew point allows",
+    quantity: "share",
+    sense: "at most",
+    limit: 0.005,
+    source: "definition of the duty; half a hundredth of tolerance",
+    certainty: "common practice",
+    severity: "shortfall",
+    remedy: "more cooling coil, colder water, a lower leaving temperature",
+    mends: [
+      { at: "duty", field: "setPoints.coilLeaving", way: "less" },
+      { at: { kind: "chilled-water coil" }, field: "rows", way: "more" },
+    ],
+    of: "unit",
+    value: ({ rating }) => {
+      const most = rating.condition.setPoints.supplyMaximumHumidityRatio;
+      return most === undefined ? undefined : Math.max(0, rating.supply.humidityRatio / most - 1);
+    },
+  }),
+  conditionRule({
+    id: "winter dew point held",
+    covers: ["DUT-01"],
+    protects: "the laboratories from dry air",
+    measures: "moisture that the supply lacks of what its lowest dew point asks",
+    quantity: "share",
+    sense: "at most",
+    limit: 0.005,
+    source: "definition of the duty; half a hundredth of tolerance",
+    certainty: "common practice",
+    severity: "shortfall",
+    remedy: "a larger humidifier, or warmer air before it",
+    mends: [{ at: "duty", field: "setPoints.winterMinimumDewPoint", way: "less" }],
+    of: "unit",
+    value: ({ rating }) => {
+      const least = rating.condition.setPoints.supplyMinimumHumidityRatio;
+      return least === undefined ? undefined : Math.max(0, 1 - rating.supply.humidityRatio / least);
+    },
+  }),
+  conditionRule({
+    id: "airflow held",
+    covers: ["DUT-08", "FLT-04", "FLT-05", "CLG-23"],
+    protects: "the laboratories' airflow at every filter state",
+    measures: "airflow that the supply lacks of what the duty asks on that day",
+    quantity: "share",
+    sense: "at most",
+    limit: 0.005,
+    source: "gsa-p100 fans selected at the change-out pressure of filters",
+    certainty: "read",
+    severity: "shortfall",
+    remedy: "more fan speed or motor, less pressure",
+    mends: [{ at: { kind: "fan" }, field: "motorPower", way: "more" }],
+    of: "unit",
+    value: ({ rating }) => {
+      const { flow, externalStatic } = rating.condition;
+      return flow.mode === "speed held"
+        ? Math.max(0, 1 - rating.supply.dryAirFlow / externalStatic.designDryAirFlow)
+        : undefined;
+    },
+  }),
 ];
