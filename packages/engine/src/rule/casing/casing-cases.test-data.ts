@@ -48,9 +48,12 @@ export const casingCases: readonly RuleCase[] = [
   {
     rule: "no sweating inside",
     patch: [
-      ["winter: { dry bulb: 5 °F, relative humidity: 70 % }", "winter: { dry bulb: -40 °F, relative humidity: 90 % }"],
+      ["winter: { dry bulb: 5 °F, relative humidity: 70 % }", "winter: { dry bulb: -30 °F, relative humidity: 70 % }"],
       ["winter supply: 60 °F", "winter supply: 60 °F, winter minimum dew point: 50 °F"],
-      ["- { kind: access, name: fan access, length: 30 in }", "- { kind: steam humidifier, name: humidifier }"],
+      [
+        "- { kind: access, name: fan access, length: 30 in }",
+        "- { kind: steam humidifier, dispersion: typical tube panel 6 in }",
+      ],
       ["panel thickness: 3 in", "panel thickness: 3 in, frame: steel tube"],
     ],
     is: "missed",

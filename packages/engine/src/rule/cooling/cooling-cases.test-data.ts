@@ -90,7 +90,7 @@ export const coolingCases: readonly RuleCase[] = [
     patch: [
       [
         "kind: chilled-water coil, name: cooling coil, stacked: 2, rows: 8, fins: 10 per in",
-        "kind: chilled-water coil, name: cooling coil, stacked: 2, rows: 8, fins: 10 per in, circuits: 11",
+        "kind: chilled-water coil, name: cooling coil, stacked: 2, rows: 8, fins: 10 per in, circuits: 8",
       ],
     ],
     is: "missed",
@@ -101,7 +101,7 @@ export const coolingCases: readonly RuleCase[] = [
     patch: [
       [
         "kind: chilled-water coil, name: cooling coil, stacked: 2, rows: 8, fins: 10 per in",
-        "kind: chilled-water coil, name: cooling coil, stacked: 2, rows: 8, fins: 10 per in, circuits: 11",
+        "kind: chilled-water coil, name: cooling coil, stacked: 2, rows: 8, fins: 10 per in, circuits: 8",
       ],
     ],
     is: "missed",
@@ -116,8 +116,9 @@ export const coolingCases: readonly RuleCase[] = [
     patch: [
       [
         "kind: chilled-water coil, name: cooling coil, stacked: 2, rows: 8, fins: 10 per in",
-        "kind: chilled-water coil, name: cooling coil, stacked: 2, rows: 8, fins: 10 per in, circuits: 176",
+        "kind: chilled-water coil, name: cooling coil, stacked: 2, rows: 8, fins: 10 per in, circuits: 92",
       ],
+      ["minimum: 9500 cfm", "minimum: 5000 cfm"],
     ],
     is: "missed",
   },

@@ -54,25 +54,6 @@ export const drainRules: readonly Rule[] = [
   }),
   machineRule({
     ...common,
-    id: "drain line takes the condensate",
-    covers: ["CLG-13", "CLG-31"],
-    measures: "condensate at the wettest condition over what the drain takes half full",
-    quantity: "share",
-    sense: "at most",
-    limit: 1,
-    source:
-      "derived-here flow of a half-full pipe at a fall of 1 in 100; international-mechanical-code 307 for the least size",
-    certainty: "derived here",
-    remedy: "a larger drain, or one on each side",
-    mends: [],
-    value: (at) => {
-      const trap = trapOf(at);
-      return trap === undefined || trap.capacity <= 0 ? undefined : trap.flow / trap.capacity;
-    },
-    detail: (at) => `drain of ${trapOf(at)?.pipe ?? "no size"}`,
-  }),
-  machineRule({
-    ...common,
     id: "trap keeps its seal at shut-off",
     covers: ["CLG-25", "CLG-29"],
     protects: "the trap from being drawn dry when a damper stays shut",

@@ -1,9 +1,8 @@
 import { effectiveDuctLength } from "#component/fan-system-effect";
 import type { FanDesign } from "#section/fan/design";
-import { fanMechanics } from "#section/fan/mechanics";
 import type { FanSectionRating } from "#section/fan/rate";
 import { type Machine, type Mend, machineRule, type Rule } from "../contract.ts";
-import { fpm, inches } from "../inch-pound-limits.ts";
+import { inches } from "../inch-pound-limits.ts";
 
 const mend = (field: string, way: Mend["way"]): readonly Mend[] => [{ at: "section", field, way }];
 const common = { of: ["fan"], severity: "shortfall" } as const;
@@ -112,43 +111,6 @@ export const fanBuildRules: readonly Rule[] = [
     mends: [{ at: "duty", field: "supplyAirflow.minimum", way: "more" }],
     value: ({ weighing: { running } }) =>
       running.fanSpeed.least > 0 ? running.fanSpeed.most / running.fanSpeed.least : undefined,
-  }),
-  machineRule<FanDesign>({
-    ...common,
-    id: "belt speed",
-    covers: ["FAN-07"],
-    protects: "people and sheaves: rims of cast iron burst above it",
-    measures: "speed of the belts at the highest fan speed",
-    quantity: "velocity",
-    sense: "at most",
-    limit: fpm(6500),
-    source: "belt-drive-texts cast-iron rims 6500 fpm, stamped ones 5000",
-    certainty: "read",
-    severity: "hazard",
-    remedy: "smaller sheaves or a direct drive",
-    mends: mend("drive", "other"),
-    missing: "no stocked pair of sheaves reaches the speed",
-    value: (at) => {
-      const record = fastest(at as Machine);
-      if (at.design.drive !== "belt" || record === undefined) return undefined;
-      return fanMechanics(at.design, record, record.fanSpeed)?.belts?.beltSpeed ?? Number.NaN;
-    },
-  }),
-  machineRule<FanDesign>({
-    ...common,
-    id: "belt service factor",
-    isChosen: true,
-    covers: ["FAN-07"],
-    protects: "belts from slipping and wear",
-    measures: "rated power of the belts over that of the motor",
-    quantity: "factor",
-    sense: "at least",
-    limit: 1.5,
-    source: "gsa-p100 drives of service factor 1.5",
-    certainty: "read",
-    remedy: "more or larger belts",
-    mends: mend("belts", "other"),
-    value: ({ design }) => (design.drive === "belt" ? design.belts.serviceFactor : undefined),
   }),
   machineRule<FanDesign>({
     ...common,

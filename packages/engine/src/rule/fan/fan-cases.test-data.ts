@@ -40,12 +40,6 @@ export const fanCases: readonly RuleCase[] = [
   },
   { rule: "fan turndown", patch: [], is: "met" },
   { rule: "fan turndown", patch: [["minimum: 9500 cfm", "minimum: 500 cfm"]], is: "missed" },
-  { rule: "belt service factor", patch: [], is: "met" },
-  {
-    rule: "belt service factor",
-    patch: [["motor power: 25 hp", "motor power: 25 hp, belts: weak belts"]],
-    is: "missed",
-  },
   { rule: "bearing life", patch: [], is: "met" },
   { rule: "bearing life", patch: [["motor power: 25 hp", "motor power: 25 hp, bearing life: 20000 h"]], is: "missed" },
   {

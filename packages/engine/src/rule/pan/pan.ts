@@ -74,18 +74,4 @@ export const panRules: readonly Rule[] = [
     mends: stack,
     value: ({ design }) => design.block.coil.bank.finnedHeight,
   }),
-  machineRule<ChilledWaterCoilDesign>({
-    ...common,
-    id: "intermediate pan reach",
-    isChosen: true,
-    covers: ["CLG-15"],
-    measures: "reach of an intermediate pan behind the fins",
-    sense: "at least",
-    limit: inches(3) - 0.001,
-    source: "hospital-master-specification 3 in beyond the coil's face",
-    certainty: "read",
-    remedy: "a longer intermediate pan",
-    mends: [],
-    value: ({ design }) => (design.intermediatePans ? design.intermediateReach : undefined),
-  }),
 ];

@@ -82,25 +82,6 @@ export const serviceRules: readonly Rule[] = [
     },
   }),
   machineRule({
-    id: "doors swing free",
-    covers: ["CAS-14"],
-    protects: "who enters and leaves in a hurry",
-    measures: "doors that strike something before they are open by a right angle",
-    quantity: "count",
-    sense: "at most",
-    limit: 0,
-    source: "common-practice of service doors",
-    certainty: "common practice",
-    severity: "nuisance",
-    remedy: "hinges on the other edge, or the obstacle elsewhere",
-    mends: [{ at: { kind: "access" }, field: "hinges", way: "other" }],
-    of: "every section",
-    value: ({ weighing: { arrangement }, unit, index }) => {
-      const own = arrangement.swings.filter(({ section }) => section === unit.sections[index]?.name);
-      return own.length === 0 ? undefined : own.filter(({ strikes }) => strikes !== undefined).length;
-    },
-  }),
-  machineRule({
     id: "filters reached by a door",
     covers: ["FLT-15"],
     protects: "who changes the filters",

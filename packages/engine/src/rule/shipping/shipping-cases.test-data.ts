@@ -9,7 +9,7 @@ export const shippingCases: readonly RuleCase[] = [
   { rule: "highest piece", patch: [], is: "met" },
   { rule: "highest piece", patch: [["shipping height: 10 ft", "shipping height: 8 ft"]], is: "missed" },
   { rule: "heaviest piece", patch: [], is: "met" },
-  { rule: "heaviest piece", patch: [["shipping mass: 40000 lb", "shipping mass: 500 lb"]], is: "missed" },
+  { rule: "heaviest piece", patch: [["shipping mass: 40000 lb", "shipping mass: 1200 lb"]], is: "missed" },
   { rule: "unit fits the site, longest", patch: [], is: "met" },
   { rule: "unit fits the site, longest", patch: [["length: 60 ft", "length: 20 ft"]], is: "missed" },
   { rule: "unit fits the site, widest", patch: [], is: "met" },

@@ -79,28 +79,4 @@ export const shippingRules: readonly Rule[] = [
     of: "unit",
     value: ({ weighing }) => Math.max(...weighing.pieces.map(({ shippingMass }) => shippingMass)),
   }),
-  machineRule({
-    id: "lug loads even",
-    covers: ["SHP-04", "SHP-06"],
-    protects: "riggers from a piece that tips",
-    measures: "most loaded lug of a piece over an even share",
-    quantity: "factor",
-    sense: "at most",
-    limit: 2,
-    source: "common-practice a lug that carries twice its share says that the lugs stand wrong",
-    certainty: "common practice",
-    severity: "hazard",
-    remedy: "lugs placed about the centre of gravity; spreader bars, all lugs, a test lift",
-    mends: [
-      { at: "casing", field: "liftingLugs", way: "more" },
-      { at: "casing", field: "splitsBefore", way: "other" },
-    ],
-    of: "unit",
-    value: ({ weighing }) => {
-      const shares = weighing.pieces
-        .filter(({ lugs }) => lugs.length > 0)
-        .map(({ lugs, shippingMass }) => (Math.max(...lugs.map(({ mass }) => mass)) * lugs.length) / shippingMass);
-      return shares.length === 0 ? undefined : Math.max(...shares);
-    },
-  }),
 ];

@@ -8,7 +8,10 @@ export const supplyCases: readonly RuleCase[] = [
   { rule: "supply dew point held", patch: [["maximum dew point: 54.5 °F", "maximum dew point: 45 °F"]], is: "missed" },
   {
     rule: "winter dew point held",
-    patch: [["winter supply: 60 °F", "winter supply: 60 °F, winter minimum dew point: 0 °F"]],
+    patch: [
+      ["winter supply: 60 °F", "winter supply: 60 °F, winter minimum dew point: 0 °F"],
+      ["dry bulb: 5 °F, relative humidity: 70 %", "dry bulb: 5 °F, relative humidity: 98 %"],
+    ],
     is: "met",
   },
   {
@@ -18,7 +21,7 @@ export const supplyCases: readonly RuleCase[] = [
   },
   {
     rule: "airflow held",
-    patch: [["motor power: 25 hp", "motor power: 25 hp, speed controlled: no, fixed speed: 1700 rpm"]],
+    patch: [["motor power: 25 hp", "motor power: 25 hp, speed controlled: no, fixed speed: 2300 rpm"]],
     is: "met",
   },
   {

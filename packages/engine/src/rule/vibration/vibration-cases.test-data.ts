@@ -9,7 +9,8 @@ export const vibrationCases: readonly RuleCase[] = [
     rule: "springs isolate at design",
     patch: [
       ["motor power: 25 hp", "motor power: 25 hp, springs: typical spring 0.75 in"],
-      ["design: 14000 cfm, minimum: 9500 cfm", "design: 6000 cfm"],
+      ["design: 14000 cfm, minimum: 9500 cfm", "design: 3500 cfm"],
+      ["pressure: 2 in.wg", "pressure: 0.3 in.wg"],
     ],
     is: "missed",
   },
