@@ -209,7 +209,7 @@ const fan: readonly Row[] = [
   ["heat of the fan", "calculated", "the fan section's energy balance"],
   ["fan power limit"],
   ["fan energy index"],
-  ["allowances by component", "not", "the tables of the newer edition were not seen"],
+  ["allowances by component", "calculated", "`oncethrough fan` tells the newer allowances, from memory"],
   ["tip speed"],
   ["reliability of supply"],
   ["redundant fans"],

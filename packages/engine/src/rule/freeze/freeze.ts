@@ -1,4 +1,4 @@
-import { freezeTimes } from "#component/coil/time-to-freeze";
+import { firstIce, rowConductance, rowHeatCapacity } from "#component/coil/time-to-freeze";
 import type { CoilBlock } from "#section/coil/block";
 import type { LiquidCoilFigures } from "#section/coil/liquid";
 import type { SectionRating } from "#section/contract";
@@ -138,7 +138,11 @@ export const freezeRules: readonly Rule[] = [
       if (!(rating.solved && air < record.freezePoint)) return undefined;
       const surface = Math.max(0.5, record.airCoefficient * record.surfaceEfficiency);
       const start = Math.max(5, record.freezePoint);
-      return freezeTimes(at.design.block.coil, supply.liquid, surface, air, start, record.freezePoint).firstIce;
+      const { coil, stacked } = at.design.block;
+      // J/K of air that each coil meets in a second.
+      const airCapacity = (1006 * record.entering.dryAirFlow) / stacked;
+      const conductance = rowConductance(coil, airCapacity, surface);
+      return firstIce(rowHeatCapacity(coil, supply.liquid, 1), conductance, start, air, record.freezePoint);
     },
   }),
   machineRule<HotWaterCoilDesign>({

@@ -2,6 +2,7 @@ import type { Job } from "@oncethrough/engine/job/job";
 import { type Check, checkUnit } from "@oncethrough/engine/rule/check";
 import { type Finding, failsUnit, type Outcome, sortedFindings } from "@oncethrough/engine/rule/finding";
 import type { Profile } from "@oncethrough/engine/rule/profile";
+import { requirements } from "@oncethrough/engine/rule/requirements";
 import { rules } from "@oncethrough/engine/rule/rules";
 import { conditionOf, detailOf, limitBasis } from "@oncethrough/engine/rule/words";
 import { type FigureQuantity, siUnit } from "../figure-text.ts";
@@ -41,7 +42,7 @@ export interface FindingOutput {
   readonly basis: string;
   readonly contested?: string;
   readonly waived?: { readonly by: string; readonly reason: string };
-  readonly requirements: readonly string[];
+  readonly requirements: readonly { readonly row: string; readonly what: string }[];
   readonly mends: readonly { readonly at: string; readonly field: string; readonly way: string }[];
 }
 
@@ -104,7 +105,7 @@ function findingOutput(check: Check, finding: Finding): FindingOutput {
     basis: limitBasis(finding),
     ...(rule.contested === undefined ? {} : { contested: rule.contested }),
     ...(waiver === undefined ? {} : { waived: { by: waiver.by, reason: waiver.reason } }),
-    requirements: rule.covers,
+    requirements: requirements.filter(({ id }) => rule.covers.includes(id)).map(({ id, what }) => ({ row: id, what })),
     mends: rule.mends.map(({ at, field, way }) => ({ at: typeof at === "string" ? at : at.kind, field, way })),
   };
 }

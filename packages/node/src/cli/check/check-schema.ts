@@ -24,7 +24,7 @@ const finding = record(
     basis: text("source of the limit and how sure it is, or the owner's reason"),
     contested: text("positions of sources that contradict one another"),
     waived: record({ by: text(), reason: text() }),
-    requirements: listOf(text(), "rows of the list of requirements"),
+    requirements: listOf(record({ row: text(), what: text() }), "rows of the list of requirements, docs/rules.md"),
     mends: listOf(
       record({
         at: text("`section`, `casing`, `duty`, or a kind of section"),
