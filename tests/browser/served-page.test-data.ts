@@ -16,7 +16,9 @@ const demo = "marine-biology-wing.yaml";
 const browserArguments = [
   "--headless",
   "--no-sandbox",
-  "--disable-gpu",
+  "--use-gl=angle",
+  "--use-angle=swiftshader",
+  "--enable-unsafe-swiftshader",
   "--disable-quic",
   "--no-first-run",
   "--disable-background-networking",

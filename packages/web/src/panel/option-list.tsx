@@ -3,6 +3,7 @@ import type { Adder } from "@oncethrough/engine/takeoff/offer";
 import { useMemo } from "react";
 import { printFigure } from "#state/figures";
 import { moneyText, signedText } from "#state/money-words";
+import { offerIn } from "#state/unit-pricing";
 import { useBench } from "#view/use-bench";
 
 /** The options of the offer, each with what it adds to the base price; taking one is an edit of the job. */
@@ -10,7 +11,7 @@ export function OptionList() {
   const sound = useBench((bench) => bench.sound);
   const books = useBench((bench) => bench.shop.books);
   const offer = useMemo(
-    () => (sound === undefined || books === undefined ? undefined : sound.pricing.offer(books)),
+    () => (sound === undefined || books === undefined ? undefined : offerIn(sound, books)),
     [sound, books],
   );
   if (sound === undefined || offer === undefined) return null;

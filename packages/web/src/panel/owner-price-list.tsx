@@ -7,7 +7,7 @@ import { useOrders } from "#view/use-order";
 const none: readonly JobOption[] = [];
 
 /** What one section costs and weighs, or what belongs to the unit as a whole. */
-export function OwnerPriceList({ owner }: { owner: string }) {
+export default function OwnerPriceList({ owner }: { owner: string }) {
   const orders = useOrders();
   const system = useBench((bench) => bench.system);
   const options = useBench((bench) => bench.sound?.job.options) ?? none;

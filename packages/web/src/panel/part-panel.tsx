@@ -1,6 +1,6 @@
 import { jobFields, sectionKind } from "@oncethrough/engine/job/job";
 import type { UnitSection } from "@oncethrough/engine/unit/unit";
-import { useMemo } from "react";
+import { lazy, Suspense, useMemo } from "react";
 import { sectionIndex, sectionPath } from "#state/bench-state";
 import { type FieldRow, fieldRows, type HeadRow } from "#state/field-rows";
 import { sectionFigures, unitFigures } from "#state/figures";
@@ -10,8 +10,10 @@ import { DriveList } from "./drive-list.tsx";
 import { FieldEditor } from "./field-editor.tsx";
 import { FigureList } from "./figure-list.tsx";
 import { MindList } from "./mind-list.tsx";
-import { OwnerPriceList } from "./owner-price-list.tsx";
 import "./part-panel.css";
+
+/** What prices the machine comes right behind the page. */
+const OwnerPriceList = lazy(() => import("./owner-price-list.tsx"));
 
 const none: readonly UnitSection[] = [];
 
@@ -67,7 +69,9 @@ function SectionPart({ index }: { index: number }) {
       <Changeable path={sectionPath(index)} />
       <FigureList figures={figures} />
       <DriveList index={index} />
-      <OwnerPriceList owner={section.name} />
+      <Suspense fallback={null}>
+        <OwnerPriceList owner={section.name} />
+      </Suspense>
       <DeclaredTable section={section.name} />
       <MindList section={section.name} />
     </>
@@ -89,7 +93,7 @@ function WholePart({ path }: { path: string }) {
       <p className="quiet meaning">{field.meaning}</p>
       <Changeable path={path} />
       <FigureList figures={figures} />
-      {path === "duty" ? null : <OwnerPriceList owner="unit" />}
+      <Suspense fallback={null}>{path === "duty" ? null : <OwnerPriceList owner="unit" />}</Suspense>
       <MindList section="unit" />
     </>
   );

@@ -13,6 +13,11 @@ export interface JobFile {
   readonly storedText: string;
 }
 
+/** How the machine is seen. */
+export const unitViews = ["side", "3D"] as const;
+/** One of these ways. */
+export type UnitView = (typeof unitViews)[number];
+
 /** A short word to the person, said once: a save that went well, one that did not. */
 export interface Notice {
   readonly text: string;
@@ -43,6 +48,7 @@ export interface BenchState {
   /** Key of the condition in hand. */
   readonly condition: string;
   readonly system: UnitSystem;
+  readonly view: UnitView;
   /** Figure of the picked section whose working is open. */
   readonly openWorking: string | undefined;
   /** How many conditions of the sound job are solved; grows while the page works on. */
@@ -71,6 +77,7 @@ export function openedBench(
     picked: firstPick(sound),
     condition: firstCondition,
     system,
+    view: "side",
     openWorking: undefined,
     solved: 0,
     notice: undefined,

@@ -2,7 +2,7 @@ import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
 import type { ShopReading } from "@oncethrough/engine/takeoff/read-shop";
 import { createStore, type StoreApi } from "zustand/vanilla";
-import type { BenchState, JobFile, Notice } from "./bench-state.ts";
+import type { BenchState, JobFile, Notice, UnitView } from "./bench-state.ts";
 import { typing } from "./history.ts";
 import * as transition from "./transitions.ts";
 
@@ -23,6 +23,7 @@ export interface BenchActions {
   readonly pickBeside: (by: 1 | -1) => void;
   readonly pickCondition: (key: string) => void;
   readonly setSystem: (system: UnitSystem) => void;
+  readonly setView: (view: UnitView) => void;
   readonly toggleWorking: (figure: string) => void;
   /** Solves one more condition of the job in hand; false when all are solved. */
   readonly solveNext: () => boolean;
@@ -57,6 +58,7 @@ export function createBenchStore(first: BenchState, catalogue: Catalogue, shop: 
       pickBeside: (by) => to((state) => transition.pickedBeside(state, by)),
       pickCondition: (key) => to((state) => transition.pickedCondition(state, key)),
       setSystem: (system) => to((state) => transition.withSystem(state, system)),
+      setView: (view) => to((state) => transition.withView(state, view)),
       toggleWorking: (figure) => to((state) => transition.workingToggled(state, figure)),
       solveNext: () => {
         const more = get().sound?.book.solveNext() ?? false;

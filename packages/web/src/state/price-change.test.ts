@@ -8,6 +8,7 @@ import { moneyText, roundMoneyText, signedText } from "./money-words.ts";
 import { changeBetweenOrders, ownerRows } from "./price-change.ts";
 import { catalogue, sampleBench } from "./sample-job.test-data.ts";
 import { edited, fieldEdited, stepBack } from "./transitions.ts";
+import { offerIn, orderOf } from "./unit-pricing.ts";
 
 const file = (text: string) => ({ path: "book.yaml", text });
 const books = readShop({ prices: file(prices), rates: file(rates), stock: file(stock) }).books!;
@@ -15,19 +16,19 @@ const books = readShop({ prices: file(prices), rates: file(rates), stock: file(s
 describe("what an act changes", () => {
   const first = sampleBench();
   const wider = fieldEdited(first, "unit.casing.width", "84 in", catalogue);
-  const order = (bench: typeof first) => bench.sound!.pricing.order(books);
+  const order = (bench: typeof first) => orderOf(bench.sound!, books);
 
   it("is the difference to what stood before it, and comes back with undo", () => {
     expect(first.before).toBeUndefined();
     expect(wider.before?.act).toBe("width 84 in");
-    const change = changeBetweenOrders(order(wider), wider.before!.sound.pricing.order(books));
+    const change = changeBetweenOrders(order(wider), orderOf(wider.before!.sound, books));
     expect(change.price).toBe(order(wider).price - order(first).price);
     expect(change.price).toBeGreaterThan(0);
     expect(change.dry).toBeGreaterThan(0);
     expect(change.length).toBe(0);
     const back = stepBack(wider, catalogue);
     expect(back.before?.act).toBe("undone: width 84 in");
-    const undone = changeBetweenOrders(order(back), back.before!.sound.pricing.order(books));
+    const undone = changeBetweenOrders(order(back), orderOf(back.before!.sound, books));
     expect(undone.price).toBe(-change.price);
     expect(undone.dry).toBeCloseTo(-change.dry, 9);
   });
@@ -60,7 +61,7 @@ describe("what an act changes", () => {
     const taken = fieldEdited(offered, "options[0].taken", "yes", catalogue);
     expect(order(taken).price - order(offered).price).toBe(100_050);
     expect(order(taken).enteredMass).toBe(20);
-    expect(taken.sound?.pricing.offer(books).total).toBe(order(taken).price);
+    expect(offerIn(taken.sound!, books).total).toBe(order(taken).price);
     expect(ownerRows(order(taken), order(offered)).at(-1)).toMatchObject({ priceChange: 100_050, mass: undefined });
   });
 });

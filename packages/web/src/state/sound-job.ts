@@ -3,7 +3,7 @@ import type { Problem } from "@oncethrough/engine/form/problem";
 import type { Job } from "@oncethrough/engine/job/job";
 import { type JobReading, readJob } from "@oncethrough/engine/job/read-job";
 import { RatingBook } from "./rating-book.ts";
-import { UnitPricing } from "./unit-pricing.ts";
+import type { KeptPrices } from "./unit-pricing.ts";
 
 /** The latest text that could be read as a job, what it says, how it rates and what it costs. */
 export interface SoundJob {
@@ -11,7 +11,8 @@ export interface SoundJob {
   readonly job: Job;
   readonly reading: JobReading;
   readonly book: RatingBook;
-  readonly pricing: UnitPricing;
+  /** Filled when somebody asks what it costs. */
+  readonly prices: KeptPrices;
 }
 
 /** A text as read, and the latest sound job: that of this text, or an earlier one. */
@@ -26,7 +27,8 @@ export function readText(text: string, catalogue: Catalogue, before: SoundJob | 
   const reading = readJob(text, catalogue);
   if (reading.job === undefined) return { reading, sound: before };
   const { job } = reading;
-  return { reading, sound: { text, job, reading, book: new RatingBook(job), pricing: new UnitPricing(job) } };
+  const prices = { books: undefined, order: undefined, offer: undefined };
+  return { reading, sound: { text, job, reading, book: new RatingBook(job), prices } };
 }
 
 /** The problems that keep the text from being a job. */

@@ -10,6 +10,7 @@ import {
   openedBench,
   sectionIndex,
   sectionPath,
+  type UnitView,
 } from "./bench-state.ts";
 import { redone, undone, withStep } from "./history.ts";
 import { readText, type SoundJob } from "./sound-job.ts";
@@ -70,9 +71,9 @@ export function stepForward(state: BenchState, catalogue: Catalogue): BenchState
   return withText({ ...state, history }, text, catalogue, actFrom(state, state.history.future.at(-1)?.name ?? ""));
 }
 
-/** Another file in place of this one; units of measure stay as they are. */
+/** Another file in place of this one; units of measure and the way of seeing stay as they are. */
 export function opened(state: BenchState, file: JobFile, catalogue: Catalogue, text = file.storedText): BenchState {
-  return openedBench(file, catalogue, state.system, text);
+  return { ...openedBench(file, catalogue, state.system, text), view: state.view };
 }
 
 /** The text as it was when saving began is now what is stored. */
@@ -105,6 +106,11 @@ export function pickedCondition(state: BenchState, condition: string): BenchStat
 /** Inch-pound or international units for what is read. */
 export function withSystem(state: BenchState, system: UnitSystem): BenchState {
   return { ...state, system };
+}
+
+/** Another way of seeing the machine. */
+export function withView(state: BenchState, view: UnitView): BenchState {
+  return { ...state, view };
 }
 
 /** Opens the working of a figure, or closes it when it is open. */

@@ -1,6 +1,7 @@
 import type { Job } from "@oncethrough/engine/job/job";
 import { type Offer, offerOf, type PricedUnit, pricedUnit } from "@oncethrough/engine/takeoff/offer";
 import type { ShopBooks } from "@oncethrough/engine/takeoff/shop-book";
+import type { SoundJob } from "./sound-job.ts";
 
 /** What an order comes to. */
 export interface OrderSum {
@@ -14,40 +15,35 @@ export interface OrderSum {
   readonly missing: number;
 }
 
-/** The pricing of one job: made when it is first asked for, and kept while the books are the same. */
-export class UnitPricing {
-  readonly #job: Job;
-  #books: ShopBooks | undefined;
-  #order: OrderSum | undefined;
-  #offer: Offer | undefined;
-
-  constructor(job: Job) {
-    this.#job = job;
-  }
-
-  /** The order alone: what has to be ready with every edit. */
-  order(books: ShopBooks): OrderSum {
-    this.#keepTo(books);
-    this.#order ??= orderOf(this.#job, books);
-    return this.#order;
-  }
-
-  /** Base price, and every option beside it. */
-  offer(books: ShopBooks): Offer {
-    this.#keepTo(books);
-    this.#offer ??= offerOf(this.#job, books);
-    return this.#offer;
-  }
-
-  #keepTo(books: ShopBooks): void {
-    if (this.#books === books) return;
-    this.#books = books;
-    this.#order = undefined;
-    this.#offer = undefined;
-  }
+/** Prices of one job: made when they are first asked for, and kept while the books are the same. */
+export interface KeptPrices {
+  books: ShopBooks | undefined;
+  order: OrderSum | undefined;
+  offer: Offer | undefined;
 }
 
-function orderOf({ unit, duty, options }: Job, books: ShopBooks): OrderSum {
+/** The order alone: what has to be ready with every edit. */
+export function orderOf({ job, prices }: SoundJob, books: ShopBooks): OrderSum {
+  keepTo(prices, books);
+  prices.order ??= orderSum(job, books);
+  return prices.order;
+}
+
+/** Base price, and every option beside it. */
+export function offerIn({ job, prices }: SoundJob, books: ShopBooks): Offer {
+  keepTo(prices, books);
+  prices.offer ??= offerOf(job, books);
+  return prices.offer;
+}
+
+function keepTo(prices: KeptPrices, books: ShopBooks): void {
+  if (prices.books === books) return;
+  prices.books = books;
+  prices.order = undefined;
+  prices.offer = undefined;
+}
+
+function orderSum({ unit, duty, options }: Job, books: ShopBooks): OrderSum {
   const priced = pricedUnit(unit, duty, books);
   const taken = options.filter((option) => option.taken);
   return {

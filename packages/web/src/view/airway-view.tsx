@@ -8,9 +8,11 @@ import { Crosshair } from "./crosshair.tsx";
 import { DrawnOrSaid } from "./drawn-or-said.tsx";
 import { PaintedList, placedAt } from "./painted-list.tsx";
 import { SectionColumns } from "./section-columns.tsx";
+import { SolidView } from "./solid-view.tsx";
 import { useBench, useRating } from "./use-bench.ts";
 import { useEasedList } from "./use-eased-list.ts";
 import { usePageHeight, useWidth } from "./use-width.ts";
+import { ViewSwitch } from "./view-switch.tsx";
 
 /** px between the elevation and the profiles, for the words of the station in hand. */
 const readOutHeight = 30;
@@ -20,10 +22,12 @@ export function AirwayView() {
   const [frame, width] = useWidth<HTMLDivElement>();
   const sound = useBench((bench) => bench.sound);
   const stale = useBench(isStale);
-  const attempt = useBench((bench) => `${bench.condition} ${bench.sound?.text}`);
+  const view = useBench((bench) => bench.view);
+  const attempt = useBench((bench) => `${bench.view} ${bench.condition} ${bench.sound?.text}`);
   const isReady = sound !== undefined && width > 0;
   return (
     <section className="airway" aria-label="airway of the unit: elevation and profiles">
+      <ViewSwitch />
       {stale ? (
         <p className="stale">
           <span aria-hidden="true">◆</span> drawing shows the last sound text
@@ -32,7 +36,7 @@ export function AirwayView() {
       <div ref={frame}>
         {isReady ? (
           <DrawnOrSaid what="the airway" attempt={attempt}>
-            <Airway width={width} />
+            {view === "3D" ? <SolidView /> : <Airway width={width} />}
           </DrawnOrSaid>
         ) : (
           <p className="quiet">no sound job to draw yet</p>

@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import type { OrderSum } from "#state/unit-pricing";
+import { type OrderSum, orderOf } from "#state/unit-pricing";
 import { useBench } from "./use-bench.ts";
 
 /** The order as it stands and as it stood before the last act. */
@@ -18,8 +18,8 @@ export function useOrders(): OrdersInHand | undefined {
   return useMemo(() => {
     if (sound === undefined || books === undefined) return undefined;
     return {
-      now: sound.pricing.order(books),
-      before: before?.sound.pricing.order(books),
+      now: orderOf(sound, books),
+      before: before === undefined ? undefined : orderOf(before.sound, books),
       act: before?.act ?? "",
     };
   }, [sound, before, books]);
