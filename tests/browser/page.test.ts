@@ -259,11 +259,11 @@ describe("price and mass", () => {
     const before = await price.textContent();
     expect(before).toMatch(/^\$\d+,\d{3}$/);
     await page.getByRole("combobox", { name: "part in hand" }).selectOption({ label: "cabinet" });
-    const height = page.getByLabel("height", { exact: true });
-    await height.fill("90 in");
-    await height.press("Enter");
+    const thickness = page.getByLabel("panel thickness", { exact: true });
+    await thickness.fill("3 in");
+    await thickness.press("Enter");
     const act = bar.getByRole("status", { name: "what the last edit changed" });
-    await expect.poll(() => act.textContent(), patience).toMatch(/^\+\$[\d,]+height 90 in$/);
+    await expect.poll(() => act.textContent(), patience).toMatch(/^\+\$[\d,]+panel thickness 3 in$/);
     expect(await price.textContent()).not.toBe(before);
     const said = Number((await act.locator("strong").textContent())?.replace(/[^\d]/g, ""));
     const whole = (text: string | null) => Number(text?.replace(/[^\d]/g, ""));
