@@ -1,5 +1,5 @@
 import { wholeUnit } from "@oncethrough/engine/takeoff/owner";
-import type { OrderSum } from "./unit-pricing.ts";
+import type { OrderSum } from "./kept-prices.ts";
 
 /** What an act changed, in cents, kg and m. */
 export interface PriceChange {

@@ -2,8 +2,8 @@ import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import type { Problem } from "@oncethrough/engine/form/problem";
 import type { Job } from "@oncethrough/engine/job/job";
 import { type JobReading, readJob } from "@oncethrough/engine/job/read-job";
+import type { KeptPrices } from "./kept-prices.ts";
 import { RatingBook } from "./rating-book.ts";
-import type { KeptPrices } from "./unit-pricing.ts";
 
 /** The latest text that could be read as a job, what it says, how it rates and what it costs. */
 export interface SoundJob {

@@ -1,5 +1,6 @@
 import { useMemo } from "react";
-import { type OrderSum, orderOf } from "#state/unit-pricing";
+import type { OrderSum } from "#state/kept-prices";
+import { orderOf } from "#state/unit-pricing";
 import { useBench } from "./use-bench.ts";
 
 /** The order as it stands and as it stood before the last act. */
