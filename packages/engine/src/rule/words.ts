@@ -9,7 +9,7 @@ export function ruleFigure(value: number, quantity: RuleQuantity, system: UnitSy
   if (!Number.isFinite(value)) return "—";
   if (quantity === "flag") return value >= 1 ? "yes" : "no";
   if (quantity === "count" || quantity === "factor") return String(Number(value.toPrecision(4)));
-  if (quantity === "time" && value >= 7200) return `${Math.round(value / 3600).toLocaleString("en-US")} h`;
+  if (quantity === "time" && value >= 7200) return `${Math.round(value / 3600)} h`;
   if (quantity === "time" && value >= 120) return `${Math.round(value / 60)} min`;
   return printQuantity(value, quantity, system);
 }
