@@ -14,7 +14,7 @@ export interface JobFile {
 }
 
 /** How the machine is seen. */
-export const unitViews = ["side", "3D"] as const;
+export const unitViews = ["side", "plan", "ends", "3D"] as const;
 /** One of these ways. */
 export type UnitView = (typeof unitViews)[number];
 

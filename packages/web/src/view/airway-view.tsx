@@ -1,13 +1,14 @@
 import { axisPosition } from "@oncethrough/engine/chart/airway-axis";
 import { stationsOf } from "@oncethrough/engine/unit/report";
 import { type PointerEvent, useMemo, useState } from "react";
-import { isStale, sectionIndex } from "#state/bench-state";
+import { isStale, sectionIndex, type UnitView } from "#state/bench-state";
 import "./airway.css";
 import { elevationOf, pageAxis, profilesOf } from "./airway-pictures.ts";
 import { Crosshair } from "./crosshair.tsx";
 import { DrawnOrSaid } from "./drawn-or-said.tsx";
 import { PaintedList, placedAt } from "./painted-list.tsx";
 import { SectionColumns } from "./section-columns.tsx";
+import { SheetView } from "./sheet-view.tsx";
 import { SolidView } from "./solid-view.tsx";
 import { useBench, useRating } from "./use-bench.ts";
 import { useEasedList } from "./use-eased-list.ts";
@@ -36,7 +37,7 @@ export function AirwayView() {
       <div ref={frame}>
         {isReady ? (
           <DrawnOrSaid what="the airway" attempt={attempt}>
-            {view === "3D" ? <SolidView /> : <Airway width={width} />}
+            <Machine view={view} width={width} />
           </DrawnOrSaid>
         ) : (
           <p className="quiet">no sound job to draw yet</p>
@@ -44,6 +45,17 @@ export function AirwayView() {
       </div>
     </section>
   );
+}
+
+function Machine({ view, width }: { view: UnitView; width: number }) {
+  switch (view) {
+    case "side":
+      return <Airway width={width} />;
+    case "3D":
+      return <SolidView />;
+    default:
+      return <SheetView view={view} width={width} />;
+  }
 }
 
 function Airway({ width }: { width: number }) {
