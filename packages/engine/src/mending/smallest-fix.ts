@@ -27,6 +27,8 @@ export interface Bench {
   readonly books: ShopBooks | undefined;
   /** Paths of the job that may be turned; every one that a rule names when left out. */
   readonly mayTurn?: (path: string) => boolean;
+  /** Trials that are left; without end when left out. */
+  readonly budget?: { left: number };
 }
 
 /** A job solved, judged, weighed and priced, as far as fixes are compared. */
@@ -211,6 +213,7 @@ function closer(proof: Proof, finding: Finding, target: Target, bench: Bench, to
 }
 
 function tryValue(proof: Proof, finding: Finding, target: Target, value: string, bench: Bench): Fix | undefined {
+  if (bench.budget !== undefined && bench.budget.left-- <= 0) return undefined;
   const splice = spliceEdit(proof.text, target.path, value);
   const after = splice.ok ? proveJob(splice.text, bench) : undefined;
   if (after === undefined) return undefined;

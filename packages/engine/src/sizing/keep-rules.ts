@@ -5,21 +5,22 @@ import { findingWords, marginText } from "#rule/words";
 import type { DraftValue, FixedUnit } from "./draft.ts";
 import type { Choice } from "./workroom.ts";
 
-/** Fixes that are made one after the other before a unit is given up. */
+/** Fixes that are made one after the other, and whole units that are tried for them. */
 const mostFixes = 8;
+const mostTrials = 40;
 
 /** A sized unit mended until it keeps its owner's rules, and what it still does not keep. */
 export interface Kept {
   readonly proof: Proof;
   readonly choices: readonly Choice[];
-  readonly obstacles: readonly string[];
+  readonly unkept: readonly string[];
 }
 
 /** Mends what the owner's rules find in a sized unit, the smallest fix at a time; what the user fixed is not turned. */
 export function keepRules(text: string, bench: Bench, fixed: FixedUnit): Kept | undefined {
   let proof = proveJob(text, bench);
   if (proof === undefined) return undefined;
-  const free = { ...bench, mayTurn: (path: string) => !isFixed(fixed, path) };
+  const free = { ...bench, budget: { left: mostTrials }, mayTurn: (path: string) => !isFixed(fixed, path) };
   const choices: Choice[] = [];
   for (let count = 0; count < mostFixes; count++) {
     const fix = nextFix(proof, free);
@@ -29,8 +30,8 @@ export function keepRules(text: string, bench: Bench, fixed: FixedUnit): Kept | 
     choices.push(choiceOf(fix.finding, fix.fix));
     proof = after;
   }
-  const obstacles = failing(proof).map((finding) => `${finding.entry.section}: ${findingWords(finding, "ip")}`);
-  return { proof, choices, obstacles };
+  const unkept = failing(proof).map((finding) => `${finding.entry.section}: ${findingWords(finding, "ip")}`);
+  return { proof, choices, unkept };
 }
 
 function failing({ check }: Proof): readonly Finding[] {

@@ -35,6 +35,8 @@ export type Sizing =
       readonly job: Job;
       readonly choices: readonly Choice[];
       readonly questions: readonly Question[];
+      /** Rules of the owner that the unit does not keep, with value and limit: they want the engineer's hand. */
+      readonly unkept: readonly string[];
     }
   | {
       readonly outcome: "no unit";
@@ -65,12 +67,14 @@ export function sizeUnit(text: string, catalogue: Catalogue, profile: Profile): 
   let nearest: Attempt | undefined;
   for (const cabinet of spaced(cabinets)) {
     const sized = sizeFor(text, workroom(duty, catalogue, limits, fixed), cabinet);
-    const attempt = sized.obstacles.length === 0 ? mended(sized, bench, fixed) : sized;
-    if (attempt.job !== undefined && attempt.obstacles.length === 0) {
+    const kept = sized.obstacles.length === 0 ? keepRules(sized.text, bench, fixed) : undefined;
+    if (kept !== undefined) {
+      const { proof, unkept } = kept;
+      const choices = [...sized.choices, ...kept.choices];
       const questions = openQuestions(duty, defaults);
-      return { outcome: "unit", text: attempt.text, job: attempt.job, choices: attempt.choices, questions };
+      return { outcome: "unit", text: proof.text, job: proof.job, choices, questions, unkept };
     }
-    if (nearest === undefined || attempt.obstacles.length < nearest.obstacles.length) nearest = attempt;
+    if (nearest === undefined || sized.obstacles.length < nearest.obstacles.length) nearest = sized;
   }
   return { outcome: "no unit", obstacles: nearest!.obstacles, choices: nearest!.choices };
 }
@@ -100,14 +104,6 @@ interface Attempt {
   readonly job: Job | undefined;
   readonly choices: readonly Choice[];
   readonly obstacles: readonly string[];
-}
-
-/** The unit as the owner's rules want it. */
-function mended(sized: Attempt, bench: Bench, fixed: FixedUnit): Attempt {
-  const kept = keepRules(sized.text, bench, fixed);
-  if (kept === undefined) return sized;
-  const { proof, choices, obstacles } = kept;
-  return { text: proof.text, job: proof.job, choices: [...sized.choices, ...choices], obstacles };
 }
 
 function sizeFor(dutyText: string, room: Workroom, cabinet: CabinetChoice): Attempt {

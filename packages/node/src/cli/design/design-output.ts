@@ -13,6 +13,8 @@ export interface DesignOutput {
   readonly text: string;
   readonly choices: readonly Choice[];
   readonly questions: readonly Question[];
+  /** Rules of the owner that the unit does not keep. */
+  readonly unkept: readonly string[];
   readonly obstacles: readonly string[];
   readonly contradictions: readonly Contradiction[];
 }
@@ -20,12 +22,12 @@ export interface DesignOutput {
 /** Sizes a unit for the text of a duty file that reads. */
 export function designOf(text: string, catalogue: Catalogue, profile: Profile): DesignOutput {
   const sizing = sizeUnit(text, catalogue, profile);
-  const nothing = { text: "", choices: [], questions: [], obstacles: [], contradictions: [] };
+  const nothing = { text: "", choices: [], questions: [], unkept: [], obstacles: [], contradictions: [] };
   const base = { format: "oncethrough design 1" as const, ...nothing };
   switch (sizing.outcome) {
     case "unit": {
-      const { outcome, text: jobText, choices, questions } = sizing;
-      return { ...base, outcome, text: jobText, choices, questions };
+      const { outcome, text: jobText, choices, questions, unkept } = sizing;
+      return { ...base, outcome, text: jobText, choices, questions, unkept };
     }
     case "not read":
       return { ...base, outcome: sizing.outcome };

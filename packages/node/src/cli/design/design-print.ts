@@ -7,7 +7,9 @@ import type { DesignOutput } from "./design-output.ts";
 export function printDesign(output: DesignOutput, ink: TextInk, columns: number): string {
   switch (output.outcome) {
     case "unit":
-      return [choiceLines(output, ink, columns), questionTable(output, ink)].filter((part) => part !== "").join("\n\n");
+      return [choiceLines(output, ink, columns), unkeptLines(output, ink, columns), questionTable(output, ink)]
+        .filter((part) => part !== "")
+        .join("\n\n");
     case "no unit":
       return [
         choiceLines(output, ink, columns),
@@ -26,6 +28,12 @@ function choiceLines({ choices }: DesignOutput, ink: TextInk, columns: number): 
     wrapped(`${ink.strong(choice.of)}: ${choice.chosen} ${ink.quiet(`— ${choice.because}`)}`, columns),
   );
   return [ink.strong("what was chosen, and why"), ...lines].join("\n");
+}
+
+function unkeptLines({ unkept }: DesignOutput, ink: TextInk, columns: number): string {
+  if (unkept.length === 0) return "";
+  const head = ink.fail("rules of the owner that the unit does not keep; `check --fixes` tells more");
+  return [head, ...unkept.map((each) => wrapped(`  ${each}`, columns, "    "))].join("\n");
 }
 
 function questionTable({ questions }: DesignOutput, ink: TextInk): string {

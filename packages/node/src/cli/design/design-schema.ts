@@ -15,6 +15,7 @@ export function designSchema(): object {
         record({ path: text("of the job file"), assumed: text(), asks: text(), why: text() }),
         "what nobody said, what matters most first",
       ),
+      unkept: listOf(text(), "rules of the owner that the unit does not keep, with value and limit"),
       obstacles: listOf(text(), "what stands in the way of the unit that came nearest"),
       contradictions: listOf(
         record({ words: text(), nearest: listOf(record({ path: text(), value: text(), words: text() })) }),
