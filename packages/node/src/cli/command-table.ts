@@ -140,6 +140,8 @@ export const commands: readonly CommandLine[] = [
         flags: "-o, --output <file>",
         meaning: "write the job to this file; an older one stays beside it as .previous",
       },
+      { flags: "--profile <name>", meaning: "size by this owner profile instead of the duty's" },
+      { flags: "--profiles <folder>", meaning: "owner profiles of your own, besides the shipped ones" },
       json("design"),
       catalogue,
     ],
