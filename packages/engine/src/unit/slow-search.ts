@@ -33,11 +33,12 @@ function holdFlow(unit: Unit, rating: UnitRating, search: UnitSearch, wanted: nu
   const used = { afterCooling: 0, afterHeating: 0 };
   let total = wanted;
   search.fanRise = rating.condition.externalStatic.atDesign;
-  let added = 0;
+  let isReached = true;
   for (let count = 0; count < mostWalks; count++) {
     walkWhole(unit, rating, search, total);
     const lacking = lackingAfterWalk(rating, search);
-    added = -fanRatingAt(rating, search.fan).totalPressureLoss;
+    const added = -fanRatingAt(rating, search.fan).totalPressureLoss;
+    isReached = Math.abs(added - search.fanRise) <= 1e-3 * Math.abs(search.fanRise) + 0.1;
     if (holdsBalance(rating, search, lacking, used)) {
       rating.solved = true;
       return total;
@@ -49,8 +50,7 @@ function holdFlow(unit: Unit, rating: UnitRating, search: UnitSearch, wanted: nu
     Object.assign(used, search.rises);
     setCoils(rating, used);
   }
-  const reached = Math.abs(added - search.fanRise) <= 1e-3 * Math.abs(search.fanRise) + 0.1;
-  rating.reason = reached
+  rating.reason = isReached
     ? "flow, fan speed and set points did not come to rest"
     : "no fan speed reaches the pressure that this flow needs";
   return total;
