@@ -1,0 +1,135 @@
+import type { QuantityKind } from "#quantity/kind";
+import { createUnitRating, rateUnit } from "#unit/rate-unit";
+import type { UnitRating } from "#unit/rating";
+import { shortfallsOf } from "#unit/report";
+import { conditionOfHour } from "./hour-condition.ts";
+import { createHourLists, createHourRow, type HourLists, type HourRow, hourFigures } from "./hour-figures.ts";
+import type { YearPlan } from "./plan.ts";
+import { type CoilPlace, coilsOf, freezeMarginOf, readHour } from "./read-hour.ts";
+import { correctedSeason, type LastHour, readLastHour, type Season, seasonOf } from "./season.ts";
+
+/** Into how many runs of hours a year is cut, whoever solves them: so the answer does not depend on it. */
+export const segmentCount = 24;
+
+/** What is not held, and how often. */
+export interface MissTally {
+  readonly section: string;
+  readonly what: string;
+  readonly quantity: QuantityKind;
+  hours: number;
+  /** The hour where it is worst. */
+  wanted: number;
+  got: number;
+  hour: number;
+}
+
+/** What came of a run of hours; plain data that a worker can send. */
+export interface SegmentResult {
+  readonly first: number;
+  readonly count: number;
+  readonly lists: HourLists;
+  /** K above freezing of each coil, in the order of `coilsOf`. */
+  readonly freezeMargins: readonly Float64Array[];
+  readonly misses: readonly MissTally[];
+  readonly unsolved: readonly { readonly hour: number; readonly reason: string }[];
+}
+
+/** A run of hours being solved; `stepSegment` takes it further. */
+export interface SegmentRun {
+  readonly plan: YearPlan;
+  readonly coils: readonly CoilPlace[];
+  readonly rating: UnitRating;
+  readonly row: HourRow;
+  readonly last: LastHour;
+  readonly result: SegmentResult & {
+    readonly misses: MissTally[];
+    readonly unsolved: { hour: number; reason: string }[];
+  };
+  done: number;
+}
+
+/** First hour and number of hours of a segment. */
+export function segmentRange(index: number, hours: number): { readonly first: number; readonly count: number } {
+  const first = Math.round((index * hours) / segmentCount);
+  return { first, count: Math.round(((index + 1) * hours) / segmentCount) - first };
+}
+
+/** Makes a run of hours ready to be solved. */
+export function startSegment(plan: YearPlan, index: number): SegmentRun {
+  const { first, count } = segmentRange(index, plan.hours);
+  const coils = coilsOf(plan.unit);
+  return {
+    plan,
+    coils,
+    rating: createUnitRating(plan.unit, conditionOfHour(plan, first, "heating")),
+    row: createHourRow(),
+    last: { rise: 1.5, outsideAirShare: plan.duty.returnAir === undefined ? 1 : plan.duty.outsideAirShare },
+    result: {
+      first,
+      count,
+      lists: createHourLists(count),
+      freezeMargins: coils.map(() => new Float64Array(count)),
+      misses: [],
+      unsolved: [],
+    },
+    done: 0,
+  };
+}
+
+/** Solves up to `most` more hours; true when all are done. */
+export function stepSegment(run: SegmentRun, most: number): boolean {
+  const { result } = run;
+  const end = Math.min(result.count, run.done + most);
+  for (; run.done < end; run.done++) solveHour(run, run.done);
+  return run.done === result.count;
+}
+
+function solveHour(run: SegmentRun, place: number): void {
+  const { plan, rating, row, result, coils } = run;
+  const { unit } = plan;
+  const hour = result.first + place;
+  rateHour(plan, hour, run.last, rating);
+  if (!rating.solved) result.unsolved.push({ hour, reason: rating.reason });
+  readLastHour(unit, rating, run.last);
+  readHour(unit, rating, coils, row);
+  for (const name of hourFigures) result.lists[name][place] = row[name];
+  coils.forEach((coil, index) => {
+    result.freezeMargins[index]![place] = freezeMarginOf(rating, coil);
+  });
+  if (rating.solved) tallyMisses(run, hour);
+}
+
+/** Solves the unit in an hour, with the set points of the season that the hour asks for. */
+export function rateHour(plan: YearPlan, hour: number, last: LastHour, rating: UnitRating): void {
+  rateSeason(plan, hour, seasonOf(plan, hour, last), rating);
+  const other = rating.solved ? correctedSeason(plan, hour, rating) : undefined;
+  if (other !== undefined) rateSeason(plan, hour, other, rating);
+}
+
+/** K by which a controller lets its set point slip before it starts what can only be on or off. */
+const deadBand = 0.3;
+
+/**
+ * Solves the hour. Where steam can only be on, with more heat than is wanted, or off, with a breath less, no steady state
+ * is the one asked for: the unit is then solved within the dead band of its controller.
+ */
+function rateSeason(plan: YearPlan, hour: number, season: Season, rating: UnitRating): void {
+  const condition = conditionOfHour(plan, hour, season);
+  rateUnit(plan.unit, condition, rating);
+  const { supply } = condition.setPoints;
+  if (rating.solved || supply === undefined) return;
+  const slack = season === "heating" ? -deadBand : deadBand;
+  rateUnit(plan.unit, { ...condition, setPoints: { ...condition.setPoints, supply: supply + slack } }, rating);
+}
+
+function tallyMisses({ plan, rating, result }: SegmentRun, hour: number): void {
+  for (const { section, what, quantity, wanted, got } of shortfallsOf(plan.unit, rating)) {
+    let tally = result.misses.find((each) => each.section === section && each.what === what);
+    if (tally === undefined) {
+      tally = { section, what, quantity, hours: 0, wanted, got, hour };
+      result.misses.push(tally);
+    }
+    tally.hours++;
+    if (Math.abs(wanted - got) > Math.abs(tally.wanted - tally.got)) Object.assign(tally, { wanted, got, hour });
+  }
+}
