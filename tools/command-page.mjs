@@ -45,7 +45,10 @@ export function commandPage(table, exitCodes) {
  * @param {Table["commands"][number]} command
  */
 function usage(program, { name, operands }) {
-  const words = operands.map((operand) => (operand.optional ? `[${operand.name}]` : `<${operand.name}>`));
+  const words = operands.map(({ name: operand, optional, several }) => {
+    const word = several ? `${operand}...` : operand;
+    return optional ? `[${word}]` : `<${word}>`;
+  });
   return [program, name, ...words].join(" ");
 }
 

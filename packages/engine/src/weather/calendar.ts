@@ -55,8 +55,3 @@ export function hourName(index: number, hours: number): string {
   const { month, day, hour } = calendarHour(index, hours);
   return `${day} ${names[month - 1]} ${String(hour).padStart(2, "0")}:00`;
 }
-
-/** `Jan` … `Dec`, months counted from 1. */
-export function monthName(month: number): string {
-  return names[month - 1]!;
-}

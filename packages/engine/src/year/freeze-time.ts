@@ -1,8 +1,15 @@
-import type { Coil } from "#component/coil/coil";
-import { freezeTimes } from "#component/coil/time-to-freeze";
+import {
+  firstIce,
+  frozenTube,
+  longestWait,
+  rowConductance,
+  rowHeatCapacity,
+  rowMeltingHeat,
+} from "#component/coil/time-to-freeze";
 import type { Condition } from "#duty/condition";
 import type { Duty } from "#duty/duty";
 import { type Liquid, liquidFreezePoint } from "#fluid/liquid";
+import { moistAirSpecificHeat } from "#fluid/moist-air";
 import type { CoilBlock } from "#section/coil/block";
 import type { LiquidCoilFigures } from "#section/coil/liquid";
 import { createUnitRating, rateUnit } from "#unit/rate-unit";
@@ -26,7 +33,7 @@ export interface FreezeTime {
   readonly hour: number;
   /** °C of the coldest filament that meets the coil after the failure. */
   readonly air: number;
-  /** s; Infinity where it does not freeze. */
+  /** s; Infinity where it does not freeze within a day. */
   readonly firstIce: number;
   readonly solid: number;
 }
@@ -108,12 +115,17 @@ function freezeTimeOf(
   const figures = failed.sections[index] as LiquidCoilFigures;
   const { block, liquid } = unit.sections[index]!.design as { readonly block: CoilBlock; readonly liquid?: Liquid };
   const filling = liquidIn(duty, kind, liquid);
-  const coil: Coil = block.coil;
-  const air = figures.entering.coldestFilament;
+  const { coil, stacked } = block;
+  const { dryAirFlow, humidityRatio, coldestFilament: air } = figures.entering;
   const surface = figures.airCoefficient * figures.surfaceEfficiency;
+  const capacity = (dryAirFlow / stacked) * moistAirSpecificHeat(humidityRatio);
+  const conductance = rowConductance(coil, capacity, surface);
   const freezePoint = liquidFreezePoint(filling);
-  if (!(surface > 0)) return { air, firstIce: Number.POSITIVE_INFINITY, solid: Number.POSITIVE_INFINITY };
-  return { air, ...freezeTimes(coil, filling, surface, air, start, freezePoint) };
+  const first = firstIce(rowHeatCapacity(coil, filling, 1), conductance, start, air, freezePoint);
+  const solid = frozenTube(first, rowMeltingHeat(coil, filling, 1), conductance, air, freezePoint);
+  // A day counts as no danger.
+  const never = (seconds: number) => (seconds >= longestWait ? Number.POSITIVE_INFINITY : seconds);
+  return { air, firstIce: never(first), solid: never(solid) };
 }
 
 /** What stands in a coil's tubes: its own loop's liquid, or what the building supplies. */

@@ -6,6 +6,7 @@ import { sitePressure, standardConditions } from "#duty/standard-conditions";
 import { specificVolume } from "#fluid/moist-air";
 import { saturationHumidityRatio } from "#fluid/saturation";
 import { standardAirDensity } from "#quantity/standard-air";
+import type { Judge } from "#rule/judge";
 import { driveSpeed } from "#unit/drive-speed";
 import type { Unit } from "#unit/unit";
 import { weekdayOf } from "#weather/calendar";
@@ -17,6 +18,8 @@ export interface YearInput {
   readonly unit: Unit;
   readonly duty: Duty;
   readonly weather: WeatherYear;
+  /** Rules to hold every hour against; none when left out. */
+  readonly judge?: Judge;
 }
 
 /** A year made ready: what is known of every hour before the unit is solved. */
@@ -43,7 +46,7 @@ const pressureGrace = 0.02;
  * Makes a year ready. The weather's pressures are brought to the site's altitude by their mean; filters load by the dust
  * that the scheduled airflow carries, so that every hour is known before the unit is solved.
  */
-export function planYear({ unit, duty, weather }: YearInput): YearPlan {
+export function planYear({ unit, duty, weather, judge }: YearInput): YearPlan {
   const { hours } = weather;
   const mean = weather.pressure.reduce((sum, value) => sum + value, 0) / hours;
   const site = sitePressure(duty);
@@ -56,8 +59,8 @@ export function planYear({ unit, duty, weather }: YearInput): YearPlan {
   for (let hour = 0; hour < hours; hour++) {
     occupied[hour] = Number(isOccupied(duty.schedule, weekdayOf(hour, weather.firstWeekday), (hour % 24) + 1));
   }
-  const fixedSpeed = driveSpeed(unit, standardConditions(duty, undefined));
-  const fullFlows = fullFlowsOf(unit, standardConditions(duty, fixedSpeed));
+  const fixedSpeed = driveSpeed(unit, standardConditions(duty, undefined, 1));
+  const fullFlows = fullFlowsOf(unit, standardConditions(duty, fixedSpeed, 1));
   const plan = { unit, duty, weather, hours, pressure, humidityRatio, occupied, fixedSpeed, fullFlows };
   const far = Math.abs(scale - 1) > pressureGrace;
   const notes = [
@@ -71,7 +74,7 @@ export function planYear({ unit, duty, weather }: YearInput): YearPlan {
       ? ["the fan has no speed control: its flow does not follow the schedule"]
       : []),
   ];
-  return { ...plan, ...loadFilters(plan), notes };
+  return { ...plan, ...loadFilters(plan), notes, ...(judge === undefined ? {} : { judge }) };
 }
 
 /** Share of the design airflow that the schedule asks for in an hour; 0 where the fan stands. */

@@ -4,6 +4,7 @@ import type { UnitRating } from "#unit/rating";
 import type { Unit } from "#unit/unit";
 import type { YearPlan } from "./plan.ts";
 
+/** By which set points the coils work. */
 export type Season = "cooling" | "heating";
 
 /** What the last hour tells about the next. */

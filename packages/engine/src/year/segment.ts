@@ -1,4 +1,5 @@
 import type { QuantityKind } from "#quantity/kind";
+import { askedOf, createTally, judgeRating, type Tally } from "#rule/judge";
 import { createUnitRating, rateUnit } from "#unit/rate-unit";
 import type { UnitRating } from "#unit/rating";
 import { shortfallsOf } from "#unit/report";
@@ -32,6 +33,8 @@ export interface SegmentResult {
   readonly freezeMargins: readonly Float64Array[];
   readonly misses: readonly MissTally[];
   readonly unsolved: readonly { readonly hour: number; readonly reason: string }[];
+  /** What the rules of the plan's judge said; undefined without one. */
+  readonly tally: Tally | undefined;
 }
 
 /** A run of hours being solved; `stepSegment` takes it further. */
@@ -71,6 +74,7 @@ export function startSegment(plan: YearPlan, index: number): SegmentRun {
       freezeMargins: coils.map(() => new Float64Array(count)),
       misses: [],
       unsolved: [],
+      tally: plan.judge === undefined ? undefined : createTally(plan.judge),
     },
     done: 0,
   };
@@ -96,7 +100,9 @@ function solveHour(run: SegmentRun, place: number): void {
   coils.forEach((coil, index) => {
     result.freezeMargins[index]![place] = freezeMarginOf(rating, coil);
   });
-  if (rating.solved) tallyMisses(run, hour);
+  if (!rating.solved) return;
+  tallyMisses(run, hour);
+  if (plan.judge !== undefined) judgeRating(plan.judge, rating, askedOf(rating, false), hour, result.tally!);
 }
 
 /** Solves the unit in an hour, with the set points of the season that the hour asks for. */

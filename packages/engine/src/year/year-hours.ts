@@ -1,3 +1,4 @@
+import { createTally, type Judge, type Tally } from "#rule/judge";
 import { createHourLists, type HourLists, hourFigures } from "./hour-figures.ts";
 import { planYear, type YearInput, type YearPlan } from "./plan.ts";
 import { type CoilPlace, coilsOf } from "./read-hour.ts";
@@ -18,6 +19,7 @@ export interface YearHours {
   readonly freezeMargins: readonly Float64Array[];
   readonly misses: readonly MissTally[];
   readonly unsolved: SegmentResult["unsolved"];
+  readonly tally: Tally | undefined;
 }
 
 /** Puts the results of all segments together, in whatever order they came. */
@@ -41,6 +43,7 @@ export function mergeSegments(plan: YearPlan, results: readonly SegmentResult[])
     freezeMargins,
     misses: mergeMisses(ordered),
     unsolved: ordered.flatMap(({ unsolved }) => unsolved),
+    tally: plan.judge === undefined ? undefined : mergeTallies(plan.judge, ordered),
   };
 }
 
@@ -55,6 +58,21 @@ function mergeMisses(results: readonly SegmentResult[]): readonly MissTally[] {
     known.hours += miss.hours;
     if (Math.abs(miss.wanted - miss.got) > Math.abs(known.wanted - known.got)) {
       Object.assign(known, { wanted: miss.wanted, got: miss.got, hour: miss.hour });
+    }
+  }
+  return merged;
+}
+
+/** One tally of all: counts added, the smallest margin with its hour. */
+function mergeTallies(judge: Judge, results: readonly SegmentResult[]): Tally {
+  const merged = createTally(judge);
+  for (const { tally } of results) {
+    if (tally === undefined) throw new RangeError("a segment was not judged");
+    for (let entry = 0; entry < judge.entries.length; entry++) {
+      if (merged.unknown[entry] === 0) merged.firstUnknown[entry] = tally.firstUnknown[entry]!;
+      for (const name of ["told", "missed", "unknown"] as const) merged[name][entry]! += tally[name][entry]!;
+      if (tally.margin[entry]! >= merged.margin[entry]!) continue;
+      for (const name of ["margin", "value", "limit", "at"] as const) merged[name][entry] = tally[name][entry]!;
     }
   }
   return merged;

@@ -1,9 +1,10 @@
 import type { Condition } from "#duty/condition";
 import { dewPointFromHumidityRatio } from "#fluid/dew-point";
 import { wetBulbFromHumidityRatio } from "#fluid/wet-bulb";
+import { type Finding, findingsOf, sortedFindings } from "#rule/finding";
 import { createUnitRating, rateUnit } from "#unit/rate-unit";
 import type { Unit } from "#unit/unit";
-import { calendarHour, hourName } from "#weather/calendar";
+import { calendarHour } from "#weather/calendar";
 import { type YearCost, yearCost } from "./cost.ts";
 import { type FreezeTime, timesToFreeze } from "./freeze-time.ts";
 import { createHourRow } from "./hour-figures.ts";
@@ -30,6 +31,8 @@ export interface YearReport {
   readonly freezing: readonly FreezeExposure[];
   readonly watches: readonly WatchCount[];
   readonly freezeTimes: readonly FreezeTime[];
+  /** Every rule that looks at the running unit, with its smallest margin and the hour (`at`) where that is. */
+  readonly findings: readonly Finding[];
   /** Share of all energy that passed. */
   readonly imbalance: number;
 }
@@ -44,7 +47,7 @@ export interface MeterPeak extends MeterTotal {
 
 /** Tells a solved year. `conditions` are those of the job, to hold peaks against. */
 export function reportYear(year: YearHours, conditions: readonly Condition[]): YearReport {
-  const { plan, lists, misses, unsolved } = year;
+  const { plan, lists, misses, unsolved, tally } = year;
   const design = designPeaks(plan.unit, conditions);
   const totals = meterTotals(year).map(
     (total): MeterPeak => ({
@@ -66,6 +69,7 @@ export function reportYear(year: YearHours, conditions: readonly Condition[]): Y
     freezing: countFreezing(year),
     watches: countWatches(year),
     freezeTimes: timesToFreeze(plan),
+    findings: plan.judge === undefined || tally === undefined ? [] : sortedFindings(findingsOf(plan.judge, tally)),
     imbalance: yearImbalance(year),
   };
 }
@@ -108,9 +112,4 @@ function filterMonths(changes: readonly number[], hours: number): readonly numbe
   const months = Array<number>(12).fill(0);
   for (const hour of changes) months[calendarHour(hour, hours).month - 1]!++;
   return months;
-}
-
-/** The end of an hour in words, or a dash where there is none. */
-export function hourText(hour: number, hours: number): string {
-  return hour < 0 ? "–" : hourName(hour, hours);
 }

@@ -26,6 +26,7 @@ export type CommandName =
   | "takeoff"
   | "price"
   | "weather"
+  | "year"
   | "air"
   | "coil"
   | "fit-surface"
@@ -38,6 +39,8 @@ export interface Operand {
   readonly name: string;
   readonly meaning: string;
   readonly optional?: true;
+  /** More than one may be given. */
+  readonly several?: true;
 }
 
 /** An option and, where it takes one, its value. */
@@ -73,6 +76,7 @@ export const schemaNames = [
   "takeoff",
   "price",
   "weather",
+  "year",
   "air",
   "coil",
   "coil-alternatives",
@@ -295,6 +299,26 @@ export const commands: readonly CommandLine[] = [
     examples: [
       { line: "price examples/marine-biology-wing.yaml", meaning: "by section, with the shipped books" },
       { line: "price job.yaml --shop books --lines", meaning: "with the shop's own books, line by line" },
+    ],
+  },
+  {
+    name: "year",
+    meaning: "the unit of a job through every hour of a weather file",
+    details:
+      "Solves the whole unit with its controls hour by hour, by the schedule of the duty: energy and water with their peaks, cost by the duty's tariffs, hours in which something is missed, freeze exposure of each coil and the time to freeze if heat or fan failed, the smallest margin of each rule and when. Several jobs are told one by one and side by side. Without --weather the year is made up from the design days and says synthetic. An hour that cannot be solved is named, and the exit code is then 1.",
+    operands: [{ name: "job", meaning: "job files (YAML), or - for standard input", several: true }],
+    options: [
+      { flags: "--weather <file>", meaning: "hourly weather, EPW or CSV, as the command weather reads it" },
+      { flags: "--csv", meaning: "print every hour as CSV in SI units" },
+      { flags: "--profile <name>", meaning: "judge by this owner profile instead of the job's" },
+      { flags: "--profiles <folder>", meaning: "owner profiles of your own, besides the shipped ones" },
+      units,
+      json("year"),
+      catalogue,
+    ],
+    examples: [
+      { line: "year examples/marine-biology-wing.yaml", meaning: "a first look, on a synthetic year" },
+      { line: "year a.yaml b.yaml --weather station.epw", meaning: "two variants on one file, side by side" },
     ],
   },
   {

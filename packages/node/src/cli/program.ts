@@ -62,8 +62,9 @@ function createProgram(streams: Streams, take: Take): Commander {
 
 function addCommand(program: Commander, line: CommandLine, take: Take): void {
   const command = program.command(line.name).summary(line.meaning).description(`${line.meaning}\n\n${line.details}`);
-  for (const { name, meaning, optional } of line.operands) {
-    command.argument(optional ? `[${name}]` : `<${name}>`, meaning);
+  for (const { name, meaning, optional, several } of line.operands) {
+    const word = several ? `${name}...` : name;
+    command.argument(optional ? `[${word}]` : `<${word}>`, meaning);
   }
   for (const { flags, meaning, choices, default: preset } of line.options) {
     const option = new Option(flags, meaning);

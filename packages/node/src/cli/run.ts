@@ -22,6 +22,7 @@ import { soundCommand } from "./sound/sound-command.ts";
 import { takeoffCommand } from "./takeoff/takeoff-command.ts";
 import { weatherCommand } from "./weather/weather-command.ts";
 import { weighCommand } from "./weigh/weigh-command.ts";
+import { yearCommand } from "./year/year-command.ts";
 
 const actions: Actions = {
   rate: rateCommand,
@@ -36,6 +37,7 @@ const actions: Actions = {
   takeoff: takeoffCommand,
   price: priceCommand,
   weather: weatherCommand,
+  year: yearCommand,
   air: airCommand,
   coil: coilCommand,
   "fit-surface": fitSurfaceCommand,

@@ -17,6 +17,7 @@ import { soundSchema } from "../sound/sound-schema.ts";
 import { takeoffSchema } from "../takeoff/takeoff-schema.ts";
 import { weatherSchema } from "../weather/weather-schema.ts";
 import { weighSchema } from "../weigh/weigh-schema.ts";
+import { yearSchema } from "../year/year-schema.ts";
 
 /** Name of a published schema. */
 export type SchemaName = (typeof schemaNames)[number];
@@ -37,6 +38,7 @@ export const schemas: Readonly<Record<SchemaName, () => object>> = {
   takeoff: takeoffSchema,
   price: priceSchema,
   weather: weatherSchema,
+  year: yearSchema,
   air: airSchema,
   coil: coilSchema,
   "coil-alternatives": alternativesSchema,

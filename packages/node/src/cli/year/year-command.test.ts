@@ -1,0 +1,72 @@
+import { writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { Ajv2020 } from "ajv/dist/2020.js";
+import { describe, expect, it } from "vitest";
+import { temporaryFolder } from "#files/temporary-folder.test-data";
+import { run } from "../run.ts";
+import { keptStreams } from "../test-streams.test-data.ts";
+import { trialJob } from "../trial-job.test-data.ts";
+import { yearText } from "../weather/year-text.test-data.ts";
+import type { YearOutput } from "./year-output.ts";
+import { yearSchema } from "./year-schema.ts";
+
+async function year(words: readonly string[], job = trialJob) {
+  const streams = keptStreams(job);
+  const code = await run(["year", ...words], streams);
+  return { code, written: streams.written(), complained: streams.complained() };
+}
+
+async function weatherFile(text = yearText()) {
+  const path = join(await temporaryFolder(), "year.csv");
+  await writeFile(path, text);
+  return path;
+}
+
+describe("oncethrough year", () => {
+  it("prints a year within 100 columns", async () => {
+    const { code, written, complained } = await year(["-", "--weather", await weatherFile()]);
+    expect(complained).toBe("");
+    expect(code).toBe(0);
+    for (const part of [
+      "fan electricity",
+      "kWh",
+      "present worth",
+      "the fan runs 8760 of 8760 hours",
+      "smallest margin",
+    ]) {
+      expect(written).toContain(part);
+    }
+    for (const line of written.split("\n")) expect(line.length, line).toBeLessThanOrEqual(125);
+  });
+
+  it("says synthetic where no file is given, prints JSON as its schema says, and its months add up", async () => {
+    const { written, code } = await year(["-", "--json"]);
+    expect(code).toBe(0);
+    const output: YearOutput = JSON.parse(written);
+    const matches = new Ajv2020({ strict: false }).compile(yearSchema());
+    expect(matches(output), JSON.stringify(matches.errors)).toBe(true);
+    expect(output.jobs[0]?.isSynthetic).toBe(true);
+    expect(Math.abs(output.jobs[0]?.imbalance ?? 1)).toBeLessThan(1e-9);
+    for (const { total, months } of output.jobs[0]?.totals ?? []) {
+      expect(months.reduce((sum, month) => sum + month, 0) / total).toBeCloseTo(1, 12);
+    }
+    expect(matches({ ...output, jobs: [{}] })).toBe(false);
+  });
+
+  it("prints every hour as CSV", async () => {
+    const { written } = await year(["-", "--csv"]);
+    const lines = written.trim().split("\n");
+    expect(lines).toHaveLength(8761);
+    expect(lines[1]?.split(",").length).toBe(lines[0]?.split(",").length);
+  });
+
+  it("refuses weather that is no year, and a job with errors, and presents no part as a year", async () => {
+    const cut = await year(["-", "--weather", await weatherFile(yearText().split("\n").slice(0, 3000).join("\n"))]);
+    expect(cut.code).toBe(1);
+    expect(cut.complained).toMatch(/covers 2999 of 8760 hours/);
+    expect(cut.written).toBe("");
+    const wrong = await year(["-"], trialJob.replace("12,000 cfm", "12,000"));
+    expect(wrong.code).toBe(1);
+    expect(wrong.complained).toMatch(/no year; mend the text first/);
+  });
+});
