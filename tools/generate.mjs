@@ -70,6 +70,7 @@ const generators = [
     "takeoff",
     "price",
     "weather",
+    "year",
     "air",
     "coil",
     "coil-alternatives",
