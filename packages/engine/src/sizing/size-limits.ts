@@ -43,7 +43,6 @@ const fpm = metresPerSecondPerFpm;
 
 /** Customs of sizing where no rule sets a limit; common practice, no source. */
 const customs = {
-  heatingVelocity: 900 * fpm,
   coolingAirPressure: 1 * pascalsPerInchOfWater,
   coolingWaterPressure: 60_000,
   coolingFins: 12 / 0.0254,
@@ -57,25 +56,30 @@ const customs = {
 
 /** The limits of an owner's profile. */
 export function sizeLimitsOf(profile: Profile): SizeLimits {
-  const limit = (id: string, custom: number): number => ruleLimit(profile, id) ?? custom;
   return {
     ...customs,
-    hoodVelocity: limit("intake hood velocity", 500 * fpm),
-    hoodVelocityInSnow: limit("hood velocity in snow", 300 * fpm),
-    louverOnsetShare: limit("louver velocity below water penetration", 0.8),
-    damperVelocity: limit("damper face velocity", 1500 * fpm),
-    filterVelocity: limit("filter face velocity", 500 * fpm),
-    coolingVelocity: limit("cooling face velocity", 450 * fpm),
-    panPitch: limit("coil height above one pan", 1.22),
-    fanPressureToPeak: limit("fan pressure below its peak", 0.9),
+    hoodVelocity: ruleLimit(profile, "intake hood velocity"),
+    hoodVelocityInSnow: ruleLimit(profile, "hood velocity in snow", 300 * fpm),
+    louverOnsetShare: ruleLimit(profile, "louver margin to its onset"),
+    damperVelocity: ruleLimit(profile, "outside damper velocity"),
+    filterVelocity: ruleLimit(profile, "filter panel velocity"),
+    heatingVelocity: ruleLimit(profile, "heating face velocity"),
+    coolingVelocity: ruleLimit(profile, "cooling face velocity"),
+    panPitch: ruleLimit(profile, "coil height over a pan"),
+    fanPressureToPeak: ruleLimit(profile, "fan pressure below its peak"),
   };
 }
 
-/** The owner's own limit of a rule, or the rule's; undefined where the rule counts nothing under the profile. */
-function ruleLimit(profile: Profile, id: string): number | undefined {
-  if (profile.without.has(id)) return undefined;
+/**
+ * The owner's own limit of a rule, or the rule's; `worked` where the rule works its limit out for each unit. Sizing keeps the
+ * rule's limit also where the owner does not ask it: a size needs some limit.
+ *
+ * @throws RangeError when there is no such rule, or it has no limit
+ */
+function ruleLimit(profile: Profile, id: string, worked?: number): number {
   const own = profile.limits.get(id)?.limit;
-  if (own !== undefined) return own;
   const limit = rules.find((rule) => rule.id === id)?.limit;
-  return typeof limit === "number" ? limit : undefined;
+  const found = own ?? (typeof limit === "number" ? limit : limit && worked);
+  if (found === undefined) throw new RangeError(`sizing asks for a limit of "${id}", which no rule has`);
+  return found;
 }
