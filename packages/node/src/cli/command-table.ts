@@ -310,6 +310,10 @@ export const commands: readonly CommandLine[] = [
     options: [
       { flags: "--weather <file>", meaning: "hourly weather, EPW or CSV, as the command weather reads it" },
       { flags: "--csv", meaning: "print every hour as CSV in SI units" },
+      {
+        flags: "--workers <count>",
+        meaning: "threads that share the work, all cores when left out; the answer is the same for any number",
+      },
       { flags: "--profile <name>", meaning: "judge by this owner profile instead of the job's" },
       { flags: "--profiles <folder>", meaning: "owner profiles of your own, besides the shipped ones" },
       units,

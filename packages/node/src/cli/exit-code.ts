@@ -7,7 +7,7 @@ export const exitCodeMeanings: readonly { readonly code: number; readonly meanin
   {
     code: exitCode.found,
     meaning:
-      "errors in the text or rows that was read, or a condition that could not be solved; with --strict also something asked that is not met",
+      "errors in the text or rows that was read, or a condition that could not be solved, or a work that was stopped; with --strict also something asked that is not met",
   },
   { code: exitCode.wrongUse, meaning: "wrong use, or a file that cannot be read as text" },
   { code: exitCode.fault, meaning: "a fault of the program" },

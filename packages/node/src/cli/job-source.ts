@@ -4,7 +4,7 @@ import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import type { Problem } from "@oncethrough/engine/form/problem";
 import { type JobReading, readJob } from "@oncethrough/engine/job/read-job";
 import { readTextFile, readTextStream } from "#files/read-text";
-import { readCatalogueFolder, shippedFolders } from "#files/shipped";
+import { type CatalogueText, readCatalogueFolder, shippedFolders } from "#files/shipped";
 import type { TextInk } from "./ink.ts";
 import { type Given, operand, optionText, type Streams } from "./session.ts";
 
@@ -20,8 +20,8 @@ export async function readOperand(given: Given, streams: Streams): Promise<{ nam
   return { name, text: await readTextFile(name) };
 }
 
-/** The shipped catalogue, with the shop's own records laid over it where a folder is given. */
-export async function loadCatalogue(given: Given): Promise<{ catalogue: Catalogue; problems: FileProblemLine[] }> {
+/** The files of the shipped catalogue, and behind them those of the shop's own where a folder is given. */
+export async function readCatalogueTexts(given: Given): Promise<readonly CatalogueText[]> {
   const shopFolder = optionText(given, "catalogue");
   const folders = [shippedFolders.catalogue, ...(shopFolder === undefined ? [] : [shopFolder])];
   const texts = await Promise.all(
@@ -29,7 +29,12 @@ export async function loadCatalogue(given: Given): Promise<{ catalogue: Catalogu
       (await readCatalogueFolder(folder)).map((file) => ({ path: join(folder, file.path), text: file.text })),
     ),
   );
-  const catalogue = readCatalogue(texts.flat());
+  return texts.flat();
+}
+
+/** The shipped catalogue, with the shop's own records laid over it where a folder is given. */
+export async function loadCatalogue(given: Given): Promise<{ catalogue: Catalogue; problems: FileProblemLine[] }> {
+  const catalogue = readCatalogue(await readCatalogueTexts(given));
   return { catalogue, problems: [...catalogue.problems] };
 }
 

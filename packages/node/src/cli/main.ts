@@ -18,6 +18,7 @@ const streams: Streams = {
   columns: stdout.columns ?? 100,
   colour: stdout.isTTY === true && (env.NO_COLOR ?? "") === "" && env.TERM !== "dumb",
   terminal: stdout.isTTY === true,
+  watched: stderr.isTTY === true,
   untilInterrupted: () =>
     new Promise((resolve) => {
       for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.once(signal, () => resolve());

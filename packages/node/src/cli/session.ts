@@ -10,6 +10,8 @@ export interface Streams {
   readonly colour: boolean;
   /** A person sits at the other end of the output. */
   readonly terminal: boolean;
+  /** A person looks at the errors: progress is shown there. */
+  readonly watched: boolean;
   /** Resolves when the program is asked to end, by Ctrl-C or the system. */
   readonly untilInterrupted: () => Promise<void>;
 }
@@ -27,6 +29,15 @@ export type Command = (given: Given, streams: Streams) => Promise<number>;
 export function optionText(given: Given, name: string): string | undefined {
   const value = given.options[name];
   return typeof value === "string" ? value : undefined;
+}
+
+/** The whole number that an option gives, from 1 to `most`; undefined where it was not given. */
+export function optionCount(given: Given, name: string, most: number): number | undefined {
+  const typed = optionText(given, name);
+  if (typed === undefined) return undefined;
+  const count = Number(typed);
+  if (/^\d+$/.test(typed) && count >= 1 && count <= most) return count;
+  throw new UsageProblem(`--${name} "${typed}" is no such number; allowed: a whole number from 1 to ${most}`);
 }
 
 /** True where an option without value was given. */

@@ -22,6 +22,7 @@ export function keptStreams(input = "", changes: Partial<Streams> = {}): KeptStr
     columns: 100,
     colour: false,
     terminal: false,
+    watched: false,
     untilInterrupted: () => Promise.resolve(),
     ...changes,
     written: () => output,

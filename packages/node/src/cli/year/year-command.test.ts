@@ -4,15 +4,16 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { temporaryFolder } from "#files/temporary-folder.test-data";
 import { run } from "../run.ts";
+import type { Streams } from "../session.ts";
 import { keptStreams } from "../test-streams.test-data.ts";
 import { trialJob } from "../trial-job.test-data.ts";
 import { yearText } from "../weather/year-text.test-data.ts";
 import type { YearOutput } from "./year-output.ts";
 import { yearSchema } from "./year-schema.ts";
 
-async function year(words: readonly string[], job = trialJob) {
-  const streams = keptStreams(job);
-  const code = await run(["year", ...words], streams);
+async function year(words: readonly string[], job = trialJob, changes: Partial<Streams> = {}) {
+  const streams = keptStreams(job, { untilInterrupted: () => new Promise(() => {}), ...changes });
+  const code = await run(["year", ...words, "--workers", "1"], streams);
   return { code, written: streams.written(), complained: streams.complained() };
 }
 
@@ -68,5 +69,22 @@ describe("oncethrough year", () => {
     const wrong = await year(["-"], trialJob.replace("12,000 cfm", "12,000"));
     expect(wrong.code).toBe(1);
     expect(wrong.complained).toMatch(/no year; mend the text first/);
+  });
+
+  it("stops at Ctrl-C without presenting a part, and tells how far it is to a person who looks on", async () => {
+    const soon = () => new Promise<void>((resolve) => setTimeout(resolve, 50));
+    const { code, written, complained } = await year(["-"], trialJob, { untilInterrupted: soon, watched: true });
+    expect(code).toBe(1);
+    expect(written).toBe("");
+    expect(complained).toMatch(/stopped; part of a year is no year/);
+    const whole = await year(["-"], trialJob, { watched: true });
+    expect(whole.complained).toMatch(/hour by hour: 50 %/);
+    expect(whole.complained.split("\r").at(-1)).toBe("");
+  });
+
+  it.each(["0", "1.5", "many", "99"])("refuses --workers %s", async (count) => {
+    const streams = keptStreams(trialJob);
+    expect(await run(["year", "-", "--workers", count], streams)).toBe(2);
+    expect(streams.complained()).toMatch(/--workers ".*" is no such number; allowed: a whole number from 1 to 24/);
   });
 });

@@ -2,19 +2,21 @@ import { humidityRatioOfAirState } from "@oncethrough/engine/duty/air-state";
 import type { Duty } from "@oncethrough/engine/duty/duty";
 import { sitePressure } from "@oncethrough/engine/duty/standard-conditions";
 import type { Job } from "@oncethrough/engine/job/job";
-import { prepareJudge } from "@oncethrough/engine/rule/judge";
 import { readProfiles } from "@oncethrough/engine/rule/profile";
 import { rules } from "@oncethrough/engine/rule/rules";
 import { syntheticYear } from "@oncethrough/engine/weather/synthetic";
 import type { WeatherYear } from "@oncethrough/engine/weather/weather-year";
-import { startYear, stepYear, type YearHours } from "@oncethrough/engine/year/year-hours";
+import type { YearHours } from "@oncethrough/engine/year/year-hours";
 import { readProfileFolders } from "#files/profile-folder";
+import { mostWorkers, solveYears, YearStopped } from "#worker/year-pool";
+import type { YearSetup } from "#worker/year-setup";
 import { exitCode, UsageProblem } from "../exit-code.ts";
 import { textInk } from "../ink.ts";
-import { hasErrors, loadJob, problemLine } from "../job-source.ts";
+import { hasErrors, loadJob, problemLine, readCatalogueTexts } from "../job-source.ts";
 import { chosenProfile } from "../profile-source.ts";
+import { progressLine } from "../progress-line.ts";
 import type { Style } from "../rate/rate-print.ts";
-import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
+import { type Given, optionCount, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
 import { loadWeather } from "../weather/weather-source.ts";
 import { yearCsv } from "./year-csv.ts";
 import { type ToldYear, tellYear, yearOutput } from "./year-output.ts";
@@ -23,7 +25,8 @@ import { printComparison, printYear } from "./year-print.ts";
 /** `oncethrough year`: the units of jobs through every hour of a weather file. */
 export async function yearCommand(given: Given, streams: Streams): Promise<number> {
   if (given.operands.length === 0) throw new UsageProblem("a job file is missing");
-  const jobs: { readonly name: string; readonly job: Job; readonly judge: ReturnType<typeof prepareJudge> }[] = [];
+  const workers = optionCount(given, "workers", mostWorkers);
+  const jobs: JudgedJob[] = [];
   for (const operand of given.operands) {
     const loaded = await judgedJob({ ...given, operands: [operand] }, streams);
     if (loaded === undefined) return exitCode.found;
@@ -31,18 +34,52 @@ export async function yearCommand(given: Given, streams: Streams): Promise<numbe
   }
   const weather = await weatherFor(given, streams, jobs[0]!.job.duty);
   if (weather === undefined) return exitCode.found;
-  const told: ToldYear[] = [];
-  for (const { name, job, judge } of jobs) {
-    const year = solveYear(job, weather, judge);
-    told.push(tellYear(name, job, year));
-  }
+  const catalogue = await readCatalogueTexts(given);
+  const profiles = await readProfileFolders(optionText(given, "profiles"));
+  const texts = jobs.map(({ text, profile }) => ({ text, profile }));
+  const years = await solveWatched({ jobs: texts, catalogue, profiles, weather }, workers, streams);
+  if (years === undefined) return exitCode.found;
+  const told = jobs.map(({ name, job }, place) => tellYear(name, job, years[place]!));
   printYears(told, weather, given, streams);
   return told.every(({ report }) => report.unsolved.length === 0) ? exitCode.fine : exitCode.found;
 }
 
+/** A job that can be solved, and the name of the profile by which it is judged. */
+interface JudgedJob {
+  readonly name: string;
+  readonly text: string;
+  readonly job: Job;
+  readonly profile: string;
+}
+
+/** Solves the years; Ctrl-C stops that, and then nothing is presented. */
+async function solveWatched(
+  setup: YearSetup,
+  workers: number | undefined,
+  streams: Streams,
+): Promise<readonly YearHours[] | undefined> {
+  const stop = new AbortController();
+  streams.untilInterrupted().then(() => stop.abort());
+  const line = progressLine(streams, "hour by hour");
+  try {
+    return await solveYears(setup, {
+      signal: stop.signal,
+      progress: line.say,
+      ...(workers === undefined ? {} : { workers }),
+    });
+  } catch (error) {
+    if (!(error instanceof YearStopped)) throw error;
+    line.clear();
+    streams.errors("stopped; part of a year is no year, so there is none\n");
+    return undefined;
+  } finally {
+    line.clear();
+  }
+}
+
 /** The job that was given, and its owner's rules; undefined when its text has errors, which are told. */
-async function judgedJob(given: Given, streams: Streams) {
-  const { name, reading, problems } = await loadJob(given, streams);
+async function judgedJob(given: Given, streams: Streams): Promise<JudgedJob | undefined> {
+  const { name, text, reading, problems } = await loadJob(given, streams);
   const profiles = readProfiles(await readProfileFolders(optionText(given, "profiles")), rules);
   const wanted = { file: name, wanted: reading.job?.duty.ownerProfile, place: reading.places("duty.ownerProfile") };
   const { profile, problem } = chosenProfile(profiles, optionText(given, "profile"), wanted);
@@ -53,7 +90,7 @@ async function judgedJob(given: Given, streams: Streams) {
     streams.errors(`${name}: no year; mend the text first\n`);
     return undefined;
   }
-  return { name, job, judge: prepareJudge(job.unit, job.duty, rules, profile, job.waivers) };
+  return { name, text, job, profile: profile.name };
 }
 
 /** The weather file, or, without one, a year made up from the duty's design days. */
@@ -78,12 +115,6 @@ async function weatherFor(given: Given, streams: Streams, duty: Duty): Promise<W
   if ("weather" in loaded) return loaded.weather;
   streams.errors(`${loaded.refusal}\n`);
   return undefined;
-}
-
-function solveYear(job: Job, weather: WeatherYear, judge: ReturnType<typeof prepareJudge>): YearHours {
-  const year = stepYear(startYear({ unit: job.unit, duty: job.duty, weather, judge }), Number.POSITIVE_INFINITY);
-  if (year === undefined) throw new Error("the year did not end");
-  return year;
 }
 
 function printYears(told: readonly ToldYear[], weather: WeatherYear, given: Given, streams: Streams): void {
