@@ -1,4 +1,4 @@
-import { type DragEvent, useEffect, useMemo, useState } from "react";
+import { type DragEvent, lazy, Suspense, useEffect, useMemo, useState } from "react";
 import { AlternativesBand } from "#panel/alternatives-band.tsx";
 import { ConditionBar } from "#panel/condition-bar.tsx";
 import { HeaderBar } from "#panel/header-bar.tsx";
@@ -22,15 +22,19 @@ import { actOfKey } from "./page-keys.ts";
 import { useTheme } from "./theme.ts";
 import "./page.css";
 
+const EnquirySheet = lazy(() => import("#panel/enquiry-sheet.tsx"));
+
 /** The whole page: the machine, what it does to the air, and everything a hand can reach. */
 export function BenchPage({ desk }: { desk: JobDesk }) {
   const [isOpening, setOpening] = useState(false);
+  const [isBeginning, setBeginning] = useState(false);
   const [conflict, setConflict] = useState<Conflict | undefined>(undefined);
   const { undo, redo } = useBench((bench) => bench.actions);
   const isLocal = useBench((bench) => desk.server === undefined || bench.file.origin === "disk");
   const store = useMemo<JobStore>(
     () => ({
       open: () => setOpening(true),
+      begin: () => setBeginning(true),
       save: () => void desk.save().then(setConflict),
       canSaveAgain: isLocal,
     }),
@@ -69,6 +73,17 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
       </main>
       <PageFoot />
       <PriceBar />
+      {isBeginning ? (
+        <Suspense fallback={null}>
+          <EnquirySheet
+            onClose={() => setBeginning(false)}
+            onUnit={(name, text) => {
+              desk.openNew(name, text);
+              setBeginning(false);
+            }}
+          />
+        </Suspense>
+      ) : null}
       {isOpening ? <OpenDialog desk={desk} onClose={() => setOpening(false)} /> : null}
       {conflict === undefined ? null : (
         <ConflictDialog

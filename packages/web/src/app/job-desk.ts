@@ -19,6 +19,8 @@ export interface JobDesk {
   readonly openServed: (name: string) => Promise<void>;
   readonly openExample: (path: string) => void;
   readonly openChosen: (file: ChosenFile) => void;
+  /** A job that is stored nowhere yet. */
+  readonly openNew: (name: string, text: string) => void;
   /** Saves; a conflict is given back for the person to decide. */
   readonly save: () => Promise<Conflict | undefined>;
   /** Ends a conflict: the text in hand is stored over the other, or the other is taken. */
@@ -94,6 +96,13 @@ export function createJobDesk(
     openChosen: (file) => {
       handle = file.handle;
       open({ name: file.name, origin: "disk", version: undefined, storedText: file.text });
+    },
+    openNew: (name, text) => {
+      handle = undefined;
+      actions.open(
+        { name, origin: server === undefined ? "disk" : "server", version: undefined, storedText: "" },
+        text,
+      );
     },
     save,
     settle: async (conflict, keep) => {

@@ -11,7 +11,7 @@ import { WorkDesk } from "#work/work-desk";
 import { BenchPage } from "./bench-page.tsx";
 import { createJobDesk, exampleFile, servedFile } from "./job-desk.ts";
 import { type JobServer, jobServer, takeToken } from "./job-server.ts";
-import { shippedBooks, shippedCatalogue, shippedExamples } from "./shipped-texts.ts";
+import { shippedBooks, shippedCatalogue, shippedExamples, shippedProfiles } from "./shipped-texts.ts";
 import { solveRest } from "./solve-rest.ts";
 
 /** Asks the server, where there is one, for the job, the shop's records and its books; else begins with the demo. */
@@ -37,7 +37,7 @@ async function start(): Promise<void> {
       : exampleFile(first ?? { path: "job.yaml", text: "format: oncethrough job 1\n" });
   const records = [...shippedCatalogue(), ...shop];
   const catalogue = readCatalogue(records);
-  const work = new WorkDesk(startWorker, () => records);
+  const work = new WorkDesk(startWorker, () => ({ records, profiles: shippedProfiles() }));
   const store = createBenchStore(openedBench(file, catalogue, "ip"), catalogue, readShop(books));
   const desk = createJobDesk(store, isServed ? server : undefined, examples, localStorage, window);
   solveRest(store);

@@ -24,6 +24,13 @@ export function shippedExamples(): readonly CatalogueFile[] {
   return filesOf(texts).toSorted((one, other) => Number(other.path === demo) - Number(one.path === demo));
 }
 
+/** The owner profiles that come with the program. */
+export function shippedProfiles(): readonly CatalogueFile[] {
+  return filesOf(
+    import.meta.glob<string>("../../../../profiles/*.yaml", { query: "?raw", import: "default", eager: true }),
+  );
+}
+
 /** The books of the shop that come with the program. */
 export function shippedBooks(): ShopFiles {
   const texts = import.meta.glob<string>("../../../../shop/*.yaml", { query: "?raw", import: "default", eager: true });

@@ -10,7 +10,7 @@ export function FieldEditor({ row, onEdit }: { row: FieldRow; onEdit?: (path: st
   const problem = row.problems.find((each) => each.severity === "error") ?? row.problems[0];
   const describedBy = problem === undefined ? undefined : `${id}-problem`;
   return (
-    <div className={`field${problem === undefined ? "" : " field-failing"}`}>
+    <div className={`field${problem === undefined ? "" : " field-failing"}`} data-path={row.path}>
       <label htmlFor={id} title={row.allowed === "" ? row.meaning : `${row.meaning}; ${row.allowed}`}>
         {row.name}
       </label>

@@ -66,6 +66,9 @@ function FileHands({ store }: { store: JobStore }) {
   const dirty = useBench(isDirty);
   return (
     <p className="steps">
+      <button type="button" onClick={store.begin}>
+        new
+      </button>
       <button type="button" onClick={store.open}>
         open
       </button>

@@ -2,12 +2,13 @@
 import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { type BenchState, type JobFile, openedBench } from "./bench-state.ts";
 
+/** The shipped component records. */
+export const catalogueFiles = Object.entries(
+  import.meta.glob<string>("../../../../catalogue/*.yaml", { query: "?raw", import: "default", eager: true }),
+).map(([path, text]) => ({ path, text }));
+
 /** The shipped catalogue. */
-export const catalogue = readCatalogue(
-  Object.entries(
-    import.meta.glob<string>("../../../../catalogue/*.yaml", { query: "?raw", import: "default", eager: true }),
-  ).map(([path, text]) => ({ path, text })),
-);
+export const catalogue = readCatalogue(catalogueFiles);
 
 /** A small job for tests: pure outside air through filters and a fan, cooled by nothing. */
 export const sampleText = `# a job for tests

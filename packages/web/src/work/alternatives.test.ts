@@ -4,9 +4,10 @@ import { openedBench, sectionPath } from "#state/bench-state";
 import { axisFigure, type Choice, type Choices, choicesAsTabs, choiceText, sortedChoices } from "#state/choices";
 import { coilChoices } from "#state/coil-choices";
 import { fanChoices } from "#state/fan-choices";
-import { catalogue } from "#state/sample-job.test-data";
+import { catalogue, catalogueFiles } from "#state/sample-job.test-data";
 import * as transition from "#state/transitions";
-import { BookShelf, perform } from "./perform.ts";
+import { BookShelf } from "./book-shelf.ts";
+import { perform } from "./perform.ts";
 import type { CoilAlternatives, FanAlternatives, Task } from "./task.ts";
 
 const texts = import.meta.glob<string>("../../../../examples/marine-biology-wing.yaml", {
@@ -19,7 +20,7 @@ const bench = openedBench({ name: "a", origin: "example", version: undefined, st
 const sections = bench.sound!.job.unit.sections;
 const coil = sections.findIndex((section) => section.kind === "chilled-water coil");
 const fan = sections.findIndex((section) => section.kind === "fan");
-const shelf = new BookShelf(catalogue);
+const shelf = new BookShelf({ records: catalogueFiles, profiles: [] });
 
 /** Does a task to its end. */
 function done(task: Task): { readonly result: unknown; readonly shares: readonly number[] } {

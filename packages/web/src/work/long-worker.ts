@@ -1,5 +1,5 @@
-import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
-import { BookShelf, perform } from "./perform.ts";
+import { BookShelf } from "./book-shelf.ts";
+import { perform } from "./perform.ts";
 import type { FromWorker, ToWorker } from "./task.ts";
 
 /*
@@ -20,7 +20,7 @@ function breath(): Promise<void> {
 async function work({ id, task }: Extract<ToWorker, { say: "do" }>): Promise<void> {
   try {
     const { shelf } = desk;
-    if (shelf === undefined) throw new Error("the worker has no catalogue yet");
+    if (shelf === undefined) throw new Error("the worker has no books yet");
     await breath();
     const steps = perform(task, shelf);
     while (!stopped.has(id)) {
@@ -39,7 +39,7 @@ async function work({ id, task }: Extract<ToWorker, { say: "do" }>): Promise<voi
 }
 
 self.addEventListener("message", ({ data }: MessageEvent<ToWorker>) => {
-  if (data.say === "catalogue") desk.shelf = new BookShelf(readCatalogue(data.files));
+  if (data.say === "shelf") desk.shelf = new BookShelf(data.texts);
   else if (data.say === "stop") stopped.add(data.id);
   else desk.before = desk.before.then(() => work(data));
 });

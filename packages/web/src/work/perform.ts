@@ -9,32 +9,9 @@ import type { Fields, GroupCheck } from "@oncethrough/engine/form/field";
 import { readForm } from "@oncethrough/engine/form/read";
 import type { UnitRating } from "@oncethrough/engine/unit/rating";
 import type { RatingBook } from "#state/rating-book";
-import { readText } from "#state/sound-job";
+import type { BookShelf } from "./book-shelf.ts";
+import { sizeDuty } from "./size-duty.ts";
 import type { AlternativesTask, CoilAlternatives, FanAlternatives, Results, SystemCurvesTask, Task } from "./task.ts";
-
-/** Texts of jobs read lately, with what is solved of them: one text is asked about several times. */
-const booksKept = 4;
-
-/** Reads job texts against a catalogue and keeps the latest. */
-export class BookShelf {
-  readonly catalogue: Catalogue;
-  readonly #books = new Map<string, RatingBook>();
-
-  constructor(catalogue: Catalogue) {
-    this.catalogue = catalogue;
-  }
-
-  /** @throws Error when the text is no job */
-  book(text: string): RatingBook {
-    const known = this.#books.get(text);
-    const book = known ?? readText(text, this.catalogue, undefined).sound?.book;
-    if (book === undefined) throw new Error("the text is no sound job");
-    this.#books.delete(text);
-    this.#books.set(text, book);
-    for (const oldest of [...this.#books.keys()].slice(0, -booksKept)) this.#books.delete(oldest);
-    return book;
-  }
-}
 
 /** Does a task by steps; yields how far it is, 0…1, wherever it may be stopped. */
 export function perform(task: Task, shelf: BookShelf): Generator<number, Results[Task["kind"]]> {
@@ -45,6 +22,8 @@ export function perform(task: Task, shelf: BookShelf): Generator<number, Results
       return findFans(task, shelf);
     case "system curves":
       return drawSystem(task, shelf);
+    case "sizing":
+      return sizeDuty(task, shelf);
   }
 }
 

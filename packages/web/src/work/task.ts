@@ -1,9 +1,10 @@
 import type { FanSystemCurve } from "@oncethrough/engine/chart/fan-system";
 import type { CoilChoice } from "@oncethrough/engine/design/coil-alternative";
 import type { FanCandidate } from "@oncethrough/engine/design/fan-selection";
+import type { Choice } from "@oncethrough/engine/sizing/workroom";
 
 /** Long work that the page hands to its worker. A task is plain data: all that its result follows from. */
-export type Task = AlternativesTask | SystemCurvesTask;
+export type Task = AlternativesTask | SystemCurvesTask | SizingTask;
 
 /** Other ways to build a section. */
 export interface AlternativesTask {
@@ -25,11 +26,30 @@ export interface SystemCurvesTask {
   readonly condition: string;
 }
 
+/** A unit for a duty, by the owner's profile that the duty names. */
+export interface SizingTask {
+  readonly kind: "sizing";
+  /** The duty file. */
+  readonly text: string;
+}
+
 /** What each kind of task comes to; copied from the worker to the page, so plain data too. */
 export interface Results {
   readonly "coil alternatives": CoilAlternatives;
   readonly "fan alternatives": FanAlternatives;
   readonly "system curves": readonly FanSystemCurve[];
+  readonly sizing: SizingResult;
+}
+
+/** The unit found for a duty, or what stands in the way. */
+export interface SizingResult {
+  readonly outcome: "unit" | "no unit";
+  /** The complete job; empty where there is no unit. */
+  readonly text: string;
+  readonly choices: readonly Choice[];
+  /** Rules of the owner that the unit does not keep. */
+  readonly unkept: readonly string[];
+  readonly obstacles: readonly string[];
 }
 
 /** The condition at which alternatives were judged. */
@@ -54,9 +74,23 @@ export interface FanAlternatives {
   readonly candidates: readonly FoundFan[];
 }
 
+/** A text of the program or of the shop, and where it comes from. */
+export interface ShelfText {
+  readonly path: string;
+  readonly text: string;
+}
+
+/** What the worker reads jobs and duties by. */
+export interface ShelfTexts {
+  /** The component records. */
+  readonly records: readonly ShelfText[];
+  /** The owners' rule profiles. */
+  readonly profiles: readonly ShelfText[];
+}
+
 /** From the page to the worker. */
 export type ToWorker =
-  | { readonly say: "catalogue"; readonly files: readonly { readonly path: string; readonly text: string }[] }
+  | { readonly say: "shelf"; readonly texts: ShelfTexts }
   | { readonly say: "do"; readonly id: number; readonly task: Task }
   | { readonly say: "stop"; readonly id: number };
 

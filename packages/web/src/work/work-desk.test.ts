@@ -21,7 +21,7 @@ function playedDesk() {
         },
       };
     },
-    () => [{ path: "a.yaml", text: "" }],
+    () => ({ records: [{ path: "a.yaml", text: "" }], profiles: [] }),
   );
   const state = (text: string) => desk.states.getState().get(taskKey(task(text)));
   return { desk, posted, state, say: (m: FromWorker) => hear(m), breaks: (p: string) => broken(p), begun: () => begun };
@@ -32,7 +32,7 @@ describe("the desk of long work", () => {
     const { desk, posted, state, say, begun } = playedDesk();
     expect(begun()).toBe(0);
     desk.ask(task("a"));
-    expect(posted.map((each) => each.say)).toEqual(["catalogue", "do"]);
+    expect(posted.map((each) => each.say)).toEqual(["shelf", "do"]);
     say({ say: "share", id: 1, share: 0.4 });
     expect(state("a")).toEqual({ is: "under way", share: 0.4 });
     say({ say: "result", id: 1, result: [] });

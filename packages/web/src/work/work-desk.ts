@@ -1,5 +1,5 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
-import type { FromWorker, Results, Task, ToWorker } from "./task.ts";
+import type { FromWorker, Results, ShelfTexts, Task, ToWorker } from "./task.ts";
 
 /** How a piece of long work stands. */
 export type WorkState<Kind extends keyof Results = keyof Results> =
@@ -32,14 +32,14 @@ export class WorkDesk {
     () => new Map(),
   );
   readonly #begin: () => WorkPort;
-  readonly #files: () => readonly { readonly path: string; readonly text: string }[];
+  readonly #texts: () => ShelfTexts;
   #port: WorkPort | undefined;
   #lastId = 0;
   readonly #running = new Map<number, { readonly key: string; readonly kind: Task["kind"] }>();
 
-  constructor(begin: () => WorkPort, files: () => readonly { readonly path: string; readonly text: string }[]) {
+  constructor(begin: () => WorkPort, texts: () => ShelfTexts) {
     this.#begin = begin;
-    this.#files = files;
+    this.#texts = texts;
   }
 
   /** Sees to it that a task is done or under way; one that was stopped or failed begins again only when `again`. */
@@ -85,7 +85,7 @@ export class WorkDesk {
         (heard) => this.#hear(heard),
         (problem) => this.#broken(problem),
       );
-      this.#port.post({ say: "catalogue", files: this.#files() });
+      this.#port.post({ say: "shelf", texts: this.#texts() });
     }
     this.#port.post(message);
   }

@@ -1,0 +1,63 @@
+import { jobFileName } from "#state/enquiry";
+import { useEnquiry } from "#view/use-enquiry";
+import type { Work } from "#view/use-work";
+import type { SizingResult } from "#work/task";
+import { WorkWords } from "./work-words.tsx";
+
+/** What sizing came to: the unit with every choice and its limit, or what stands in the way. */
+export function SizedUnit({ work, onUnit }: { work: Work<"sizing">; onUnit: (name: string, text: string) => void }) {
+  const tag = useEnquiry((desk) => desk.enquiry.reading.duty?.tag) ?? "";
+  const { now } = work;
+  if (now?.is !== "done") return <WorkWords work={work} isStale={false} />;
+  const { result } = now;
+  if (result.outcome !== "unit") return <Obstacles result={result} />;
+  return (
+    <section className="sized" aria-label="the unit found">
+      <p className="size-it">
+        <button type="button" className="size-button" onClick={() => onUnit(jobFileName(tag), result.text)}>
+          put it on the bench
+        </button>
+        <span className="quiet">
+          {result.choices.length} choices made
+          {result.unkept.length === 0 ? ", every rule of the owner kept" : ""}
+        </span>
+      </p>
+      {result.unkept.length === 0 ? null : (
+        <>
+          <h3 className="failing">◆ {result.unkept.length} rules want your hand</h3>
+          <ul>
+            {result.unkept.map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      <details className="rest">
+        <summary>why it is as it is</summary>
+        <dl className="choices-made">
+          {result.choices.map(({ of, chosen, because }) => (
+            <div key={of + chosen}>
+              <dt>
+                {of}: <strong>{chosen}</strong>
+              </dt>
+              <dd className="quiet">{because}</dd>
+            </div>
+          ))}
+        </dl>
+      </details>
+    </section>
+  );
+}
+
+function Obstacles({ result }: { result: SizingResult }) {
+  return (
+    <section className="sized" aria-label="why no unit was found">
+      <h3 className="failing">◆ no unit holds this duty</h3>
+      <ul>
+        {result.obstacles.map((words) => (
+          <li key={words}>{words}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,39 @@
+import { type Catalogue, readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import { type Profile, readProfiles } from "@oncethrough/engine/rule/profile";
+import { rules } from "@oncethrough/engine/rule/rules";
+import type { RatingBook } from "#state/rating-book";
+import { readText } from "#state/sound-job";
+import type { ShelfTexts } from "./task.ts";
+
+/** Texts of jobs read lately, with what is solved of them: one text is asked about several times. */
+const booksKept = 4;
+
+/** What the worker works by: records, profiles, and the latest jobs read. */
+export class BookShelf {
+  readonly catalogue: Catalogue;
+  readonly #profiles: ReadonlyMap<string, Profile>;
+  readonly #books = new Map<string, RatingBook>();
+
+  constructor({ records, profiles }: ShelfTexts) {
+    this.catalogue = readCatalogue(records);
+    this.#profiles = readProfiles(profiles, rules).byName;
+  }
+
+  /** @throws Error when the text is no job */
+  book(text: string): RatingBook {
+    const known = this.#books.get(text);
+    const book = known ?? readText(text, this.catalogue, undefined).sound?.book;
+    if (book === undefined) throw new Error("the text is no sound job");
+    this.#books.delete(text);
+    this.#books.set(text, book);
+    for (const oldest of [...this.#books.keys()].slice(0, -booksKept)) this.#books.delete(oldest);
+    return book;
+  }
+
+  /** @throws Error when nobody knows a profile of that name */
+  profile(name: string): Profile {
+    const found = this.#profiles.get(name);
+    if (found !== undefined) return found;
+    throw new Error(`"${name}" is no owner profile; there are: ${[...this.#profiles.keys()].join(", ")}`);
+  }
+}
