@@ -5,6 +5,7 @@ import { type Choice, type Choices, choicesAsTabs, sortedChoices } from "#state/
 import { coilChoices } from "#state/coil-choices";
 import { fanChoices } from "#state/fan-choices";
 import { ChoicePlotView } from "#view/choice-plot-view.tsx";
+import { TakeAway } from "#view/take-away.tsx";
 import { useBench } from "#view/use-bench";
 import { useWork, type Work } from "#view/use-work";
 import type { AlternativesTask, CoilAlternatives, FanAlternatives } from "#work/task";
@@ -88,7 +89,7 @@ function Found({ index, result }: { index: number; result: CoilAlternatives | Fa
   >[1]);
   const [inHand, setInHand] = useState<string | undefined>(undefined);
   const system = useBench((bench) => bench.system);
-  const { editFields, notice } = useBench((bench) => bench.actions);
+  const { editFields } = useBench((bench) => bench.actions);
   const sorted = useMemo(() => sortedChoices(choices.list, sorting), [choices, sorting]);
   const take = (choice: Choice) => {
     const path = sectionPath(index);
@@ -97,20 +98,11 @@ function Found({ index, result }: { index: number; result: CoilAlternatives | Fa
       choice.changes.map(({ field, typed }) => ({ path: `${path}.${field}`, typed })),
     );
   };
-  const copy = () => {
-    const say = (text: string, weight: "information" | "caution") => notice({ text, weight });
-    navigator.clipboard
-      .writeText(choicesAsTabs(choices, sorted, system))
-      .then(() => say(`copied ${sorted.length} rows for a spreadsheet`, "information"))
-      .catch((error: unknown) => say(`not copied: ${String(error)}`, "caution"));
-  };
   return (
     <>
       <p className="found" role="status">
         {choices.found}
-        <button type="button" onClick={copy} disabled={sorted.length === 0}>
-          copy table
-        </button>
+        <TakeAway of="table" name="the alternatives" table={() => choicesAsTabs(choices, sorted, system)} />
       </p>
       <div className="alternatives-body">
         <ChoiceTable

@@ -3,6 +3,7 @@ import { type DeclaredLine, declaredName, misses } from "@oncethrough/engine/sec
 import { declaredOf } from "@oncethrough/engine/unit/report";
 import { useMemo } from "react";
 import { printFigure } from "#state/figures";
+import { TakeAway } from "#view/take-away.tsx";
 import { useBench, useRating } from "#view/use-bench";
 import "./declared-table.css";
 
@@ -22,6 +23,7 @@ export function DeclaredTable({ section }: { section: string }) {
   return (
     <section aria-label="declared rating" className="declared">
       <h3>Declared beside ours</h3>
+      <TakeAway of="table" name="declared beside ours" />
       <table>
         <caption className="quiet">
           {declaredName(declared)}; {declared.at}

@@ -3,6 +3,7 @@ import { sectionPath } from "#state/bench-state";
 import { printFigure } from "#state/figures";
 import { moneyText, signedText } from "#state/money-words";
 import { type OwnerRow, ownerRows } from "#state/price-change";
+import { TakeAway } from "#view/take-away.tsx";
 import { useBench } from "#view/use-bench";
 import type { OrdersInHand } from "#view/use-order";
 import { OptionList } from "./option-list.tsx";
@@ -16,7 +17,8 @@ export function PriceDetails({ id, orders }: { id: string; orders: OrdersInHand 
   const rows = ownerRows(now, before);
   return (
     <div id={id} className="price-details">
-      <div>
+      <div data-part="">
+        <TakeAway of="table" name="price and mass by section" />
         <table>
           <caption className="unseen">price and mass by section</caption>
           <thead>

@@ -10,6 +10,7 @@ import { PaintedList, placedAt } from "./painted-list.tsx";
 import { SectionColumns } from "./section-columns.tsx";
 import { SheetView } from "./sheet-view.tsx";
 import { SolidView } from "./solid-view.tsx";
+import { TakeAway } from "./take-away.tsx";
 import { useBench, useRating } from "./use-bench.ts";
 import { useEasedList } from "./use-eased-list.ts";
 import { usePageHeight, useWidth } from "./use-width.ts";
@@ -29,6 +30,7 @@ export function AirwayView() {
   return (
     <section className="airway" aria-label="airway of the unit: elevation and profiles">
       <ViewSwitch />
+      {view === "3D" ? null : <TakeAway of="picture" name={view === "side" ? "airway" : `machine, ${view}`} />}
       {stale ? (
         <p className="stale">
           <span aria-hidden="true">◆</span> drawing shows the last sound text

@@ -2,6 +2,7 @@ import { type ChoicePlotList, choicePlot } from "@oncethrough/engine/chart/choic
 import { type KeyboardEvent, useMemo } from "react";
 import { axisFigure, type Choice, type Choices, choicePoint } from "#state/choices";
 import { PaintedList, placedAt } from "./painted-list.tsx";
+import { TakeAway } from "./take-away.tsx";
 import { useBench } from "./use-bench.ts";
 import { useWidth } from "./use-width.ts";
 
@@ -21,6 +22,7 @@ export function ChoicePlotView(props: PlotProps) {
   const isEmpty = props.choices.list.length === 0 && props.choices.present === undefined;
   return (
     <section ref={frame} className="choice-plot" aria-label="plot of alternatives">
+      <TakeAway of="picture" name="plot of alternatives" />
       {width === 0 || isEmpty ? null : <Plot {...props} width={width} />}
       <Named {...props} />
     </section>

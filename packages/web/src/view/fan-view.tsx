@@ -7,6 +7,7 @@ import { sectionIndex } from "#state/bench-state";
 import type { SoundJob } from "#state/sound-job";
 import { DrawnOrSaid } from "./drawn-or-said.tsx";
 import { PaintedList, placedAt } from "./painted-list.tsx";
+import { TakeAway } from "./take-away.tsx";
 import { useBench, useRating } from "./use-bench.ts";
 import { useEasedList } from "./use-eased-list.ts";
 import { useWidth } from "./use-width.ts";
@@ -37,6 +38,7 @@ export function FanView() {
         Fan chart
         {sound === undefined ? null : <small>{wheelWords(sound)}</small>}
       </h2>
+      <TakeAway of="picture" name="fan chart" />
       <div ref={frame}>
         {sound === undefined || width === 0 ? null : (
           <DrawnOrSaid what="the fan chart" attempt={attempt}>

@@ -4,6 +4,7 @@ import { useMemo } from "react";
 import type { SoundJob } from "#state/sound-job";
 import { DrawnOrSaid } from "./drawn-or-said.tsx";
 import { PaintedList, placedAt } from "./painted-list.tsx";
+import { TakeAway } from "./take-away.tsx";
 import { useBench, useRating } from "./use-bench.ts";
 import { useEasedList } from "./use-eased-list.ts";
 import { useWidth } from "./use-width.ts";
@@ -16,6 +17,7 @@ export function LedgerView() {
   return (
     <section className="part" aria-label="pressure ledger">
       <h2>Pressure ledger</h2>
+      <TakeAway of="picture" name="pressure ledger" />
       <div ref={frame}>
         {sound === undefined || width === 0 ? null : (
           <DrawnOrSaid what="the pressure ledger" attempt={attempt}>

@@ -4,6 +4,7 @@ import { useMemo } from "react";
 import type { SoundJob } from "#state/sound-job";
 import { DrawnOrSaid } from "./drawn-or-said.tsx";
 import { PaintedList, placedAt } from "./painted-list.tsx";
+import { TakeAway } from "./take-away.tsx";
 import { useBench, useRating } from "./use-bench.ts";
 import { useWidth } from "./use-width.ts";
 
@@ -23,6 +24,7 @@ export function OctaveView() {
         Sound
         <small>an estimate; a promise needs a test</small>
       </h2>
+      <TakeAway of="picture" name="sound by octave band" />
       <div ref={frame}>
         {sound === undefined || width === 0 ? null : (
           <DrawnOrSaid what="the chart of sound" attempt={attempt}>

@@ -7,6 +7,7 @@ import { conditionSets, nearestLoading } from "#state/condition-choices";
 import type { SoundJob } from "#state/sound-job";
 import { DrawnOrSaid } from "./drawn-or-said.tsx";
 import { PaintedList, placedAt } from "./painted-list.tsx";
+import { TakeAway } from "./take-away.tsx";
 import { useBench, useRating } from "./use-bench.ts";
 import { useEasedList } from "./use-eased-list.ts";
 import { useWidth } from "./use-width.ts";
@@ -30,6 +31,7 @@ export function PsychrometricView() {
           <small>{`at the site's ${printQuantity(pressure, "absolutePressure", system)}`}</small>
         )}
       </h2>
+      <TakeAway of="picture" name="psychrometric chart" />
       <div ref={frame}>
         {sound === undefined || width === 0 ? null : (
           <DrawnOrSaid what="the chart" attempt={attempt}>

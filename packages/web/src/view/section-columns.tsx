@@ -47,6 +47,7 @@ function SectionHands({ axis, height, sections, picked }: HandsProps) {
   return (
     <g
       className="section-hands"
+      data-hand=""
       role="listbox"
       aria-label="sections in airflow order"
       aria-orientation="horizontal"
