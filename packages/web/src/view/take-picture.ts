@@ -26,6 +26,9 @@ const usual: Readonly<Record<string, string>> = {
   "text-anchor": "start",
 };
 
+/** Elements that show nothing themselves. */
+const lookless: ReadonlySet<string> = new Set(["svg", "g", "title"]);
+
 /** px of paper around the picture. */
 const edge = 12;
 
@@ -58,7 +61,7 @@ export function pictureFile(svg: SVGSVGElement, title: string): string {
 function writeLooks(from: Element, to: Element): void {
   const style = getComputedStyle(from);
   const isWord = from.tagName === "text" || from.tagName === "tspan";
-  if (from.tagName !== "svg" && from.tagName !== "g") {
+  if (!lookless.has(from.tagName)) {
     for (const name of looks) {
       const value = style.getPropertyValue(name);
       if (value === "" || value === usual[name] || (!isWord && name.startsWith("font"))) continue;
