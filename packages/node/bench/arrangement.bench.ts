@@ -1,12 +1,11 @@
 import { join } from "node:path";
 import { arrangeUnit } from "@oncethrough/engine/arrangement/arrange";
 import { massOf } from "@oncethrough/engine/arrangement/mass";
-import { arrangementTask, weighUnit } from "@oncethrough/engine/arrangement/weigh";
+import { arrangementTask, arrangeRunning, weighUnit } from "@oncethrough/engine/arrangement/weigh";
 import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { readJob } from "@oncethrough/engine/job/read-job";
-import { priceUnit } from "@oncethrough/engine/takeoff/price";
+import { pricedUnit } from "@oncethrough/engine/takeoff/offer";
 import { readShop } from "@oncethrough/engine/takeoff/read-shop";
-import { sheetsOf } from "@oncethrough/engine/takeoff/takeoff";
 import { readTextFile } from "../src/files/read-text.ts";
 import { readCatalogueFolder, shippedFolders } from "../src/files/shipped.ts";
 import { readShopFolder } from "../src/files/shop-folder.ts";
@@ -19,20 +18,16 @@ async function tasksOf(name: string) {
   if (job === undefined || books === undefined) throw new Error(`the example ${name} or the books have errors`);
   const { unit, duty, conditions } = job;
   const task = arrangementTask(duty);
+  const { running } = arrangeRunning(unit, duty, conditions);
   return [
-    { name: `${name}: arranged`, run: () => void arrangeUnit(unit, task) },
+    { name: `${name}: arranged`, run: () => void arrangeUnit(unit, task, running) },
     {
       name: `${name}: arranged, masses and centre`,
-      run: () => void massOf(arrangeUnit(unit, task).whole, "operating"),
+      run: () => void massOf(arrangeUnit(unit, task, running).whole, "operating"),
     },
     {
       name: `${name}: arranged, masses and price`,
-      run: () => {
-        const arrangement = arrangeUnit(unit, task);
-        const { mass } = massOf(arrangement.whole, "dry");
-        const sheets = sheetsOf(arrangement, books.stock);
-        priceUnit(unit, arrangement, sheets, [mass], books);
-      },
+      run: () => void pricedUnit(unit, arrangeUnit(unit, task, running), books),
     },
     { name: `${name}: weighed at every condition`, run: () => void weighUnit(unit, duty, conditions) },
   ];

@@ -1,4 +1,6 @@
+import type { Unit } from "#unit/unit";
 import type { ArrangementTask } from "./arrange.ts";
+import { type Running, runUnit } from "./running.ts";
 
 /** A site on a roof that lets a unit of any size stand, and common roads. */
 export const sampleTask: ArrangementTask = {
@@ -15,3 +17,19 @@ export const sampleTask: ArrangementTask = {
     shippingMass: 18_000,
   },
 };
+
+/** A unit that runs with `pressure` Pa in every compartment, `rise` Pa over its fans, and `drained` kg/s from every pan. */
+export function runningAt(unit: Unit, pressure: number, rise: number, drained = 0): Running {
+  const still = runUnit(unit, []);
+  const steady = (value: number) => ({ least: value, leastAt: "steady", most: value, mostAt: "steady" });
+  return {
+    ...still,
+    sections: still.sections.map(({ section }) => ({
+      section,
+      wallPressure: steady(pressure),
+      staticPressure: steady(pressure),
+      drained: steady(drained),
+    })),
+    fanRise: steady(rise),
+  };
+}

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { casing, randomSections, unitOrNothing } from "#unit/random-unit.test-data";
 import type { Unit } from "#unit/unit";
-import { sampleTask } from "./arrange.test-data.ts";
+import { runningAt, sampleTask } from "./arrange.test-data.ts";
 import { type Arrangement, arrangeUnit, sectionMass } from "./arrange.ts";
 import { massOf } from "./mass.ts";
 import { type Part, visitLeaves, visitParts } from "./part.ts";
@@ -34,8 +34,9 @@ function overlaps(part: Part): string[] {
   return [...found, ...part.children.flatMap(overlaps)];
 }
 
+/** Under a suction that asks for deep traps, with fans that ask for thrust restraints. */
 function arranged(unit: Unit): Arrangement {
-  return arrangeUnit(unit, sampleTask);
+  return arrangeUnit(unit, sampleTask, runningAt(unit, -1200, 1500, 0.05));
 }
 
 const randomUnits = randomSections

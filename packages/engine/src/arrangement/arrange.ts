@@ -2,7 +2,9 @@ import { inBothUnits } from "#section/both-units";
 import type { Unit } from "#unit/unit";
 import { baseParts, type Lug, lugParts } from "./base-parts.ts";
 import { casingPanels } from "./casing-panels.ts";
+import { doorNotices } from "./door-notice.ts";
 import { type DoorSwing, doorSwings } from "./door-swing.ts";
+import { fittedParts } from "./fitted-parts.ts";
 import { frameParts } from "./frame-parts.ts";
 import { massIn } from "./mass.ts";
 import type { ArrangementNotice, CorrosionClass } from "./notice.ts";
@@ -10,11 +12,14 @@ import { panelBuild } from "./panel-build.ts";
 import { type Part, type Point, partGroup, visitLeaves } from "./part.ts";
 import { partMaterialNotices } from "./part-notice.ts";
 import { hasRoof, type Placement, roofParts, roofRise } from "./roof-parts.ts";
+import type { Running } from "./running.ts";
 import { type PlacedSection, placeSection } from "./section-place.ts";
 import { serviceNotices } from "./service-notice.ts";
 import { type ServiceSpace, serviceSpaces } from "./service-space.ts";
 import { type SightLine, sightLines } from "./sight-line.ts";
 import { lugPlaces, type ShippingLimits, type Split, splitUnit } from "./split.ts";
+import { type FanSprings, springsOf } from "./spring-load.ts";
+import { type SectionTrap, trapsOf } from "./trap.ts";
 import { type WetZone, wetZonesOf } from "./wet-zone.ts";
 
 /** What an arrangement depends on besides the unit. */
@@ -28,8 +33,15 @@ export interface ArrangementTask {
 
 /** The unit in millimetres. */
 export interface Arrangement {
-  /** The whole machine; its children are base, casing, frame, weather roof, and the sections by their names. */
+  /**
+   * The whole machine; its children are base, casing, frame, weather roof, the sections by their names, lifting lugs, and
+   * what is fitted as the running unit asks: traps, thrust restraints.
+   */
   readonly whole: Part;
+  /** What the machine was arranged for. */
+  readonly running: Running;
+  readonly traps: readonly SectionTrap[];
+  readonly springs: readonly FanSprings[];
   readonly sections: readonly PlacedSection[];
   readonly splits: readonly Split[];
   readonly lugs: readonly Lug[];
@@ -46,8 +58,11 @@ export interface Arrangement {
   readonly notices: readonly ArrangementNotice[];
 }
 
-/** Arranges the unit: every part with its place, size, mass and material, and where it comes apart. */
-export function arrangeUnit(unit: Unit, task: ArrangementTask): Arrangement {
+/**
+ * Arranges the unit: every part with its place, size, mass and material, and where it comes apart. What only the running
+ * unit tells, how deep traps stand and whether springs give way to the fans' thrust, is read from `running`.
+ */
+export function arrangeUnit(unit: Unit, task: ArrangementTask, running: Running): Arrangement {
   const wall = panelBuild(unit.casing, "wall");
   const sections = unit.sections.map((section) => placeSection(unit, section, wall));
   const wetZones = wetZonesOf(sections);
@@ -55,24 +70,27 @@ export function arrangeUnit(unit: Unit, task: ArrangementTask): Arrangement {
   const outside = outsideSize(unit, task.placement);
   const { splits, notices } = splitUnit(unit, sections, casing, task.limits, outside);
   const lugs = splits.flatMap((split) => lugPlaces(unit, split));
-  const groups = [
+  const joints = splits.slice(1).map((split) => split.from);
+  const built = [
     baseParts(unit),
     casing,
-    frameParts(
-      unit,
-      splits.slice(1).map((split) => split.from),
-    ),
+    frameParts(unit, joints),
     roofParts(unit, task.placement),
+    ...sections.map(({ part }) => part),
   ].filter((part) => part !== undefined);
-  const parts = [...groups, ...sections.map(({ part }) => part)];
-  const hung = lugParts(unit, lugs);
-  // Pipe stubs and disconnects stand out of the walls a little; what a site and a truck measure is walls and roof.
-  const size = { ...partGroup("unit", "unit", undefined, parts).size, y: outside.width };
-  const whole = partGroup("unit", "unit", undefined, hung === undefined ? parts : [...parts, hung]);
+  // Pipe stubs, disconnects and traps stand out of the walls a little; what a site and a truck measure is walls and roof.
+  const size = { ...partGroup("unit", "unit", undefined, built).size, y: outside.width };
+  const traps = trapsOf(unit, sections, running);
+  const springs = springsOf(unit, sections, running);
+  const hung = [lugParts(unit, lugs), fittedParts(unit, sections, traps, springs)].filter((part) => part !== undefined);
+  const whole = partGroup("unit", "unit", undefined, [...built, ...hung]);
   const swings = doorSwings(unit, sections);
   const service = { swings, spaces: serviceSpaces(unit, sections, swings, task.voltage), sights: sightLines(sections) };
   return {
     whole,
+    running,
+    traps,
+    springs,
     sections,
     splits,
     lugs,
@@ -85,6 +103,7 @@ export function arrangeUnit(unit: Unit, task: ArrangementTask): Arrangement {
       ...siteNotices(size, task.limits),
       ...serviceNotices(sections, service, task.limits, outside.width),
       ...partMaterialNotices(whole, task.corrosionClass, unit.casing.finish !== "mill"),
+      ...doorNotices(unit, swings, running),
     ],
   };
 }

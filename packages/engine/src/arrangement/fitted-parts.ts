@@ -3,8 +3,8 @@ import { prisms } from "#section/part-form";
 import { materials } from "#standard/material";
 import { partMasses } from "#standard/part-mass";
 import type { Unit } from "#unit/unit";
-import type { Arrangement } from "./arrange.ts";
 import { type Part, partGroup, placedPart } from "./part.ts";
+import type { PlacedSection } from "./section-place.ts";
 import type { FanSprings } from "./spring-load.ts";
 import { fallToTrap, type SectionTrap } from "./trap.ts";
 
@@ -15,38 +15,57 @@ const pipeWall = 0.0036;
 const besideRail = 30;
 
 /**
- * The arrangement with what only the running unit tells: traps with their real depth beside the rail, and restraints against
- * the fans' thrust where springs would give way to it.
+ * What only the running unit tells: traps with their real depth beside the rail, and restraints against the fans' thrust
+ * where springs would give way to it. Undefined where there is neither.
  */
-export function withFittedParts(
+export function fittedParts(
   unit: Unit,
-  arrangement: Arrangement,
+  sections: readonly PlacedSection[],
   traps: readonly SectionTrap[],
   springs: readonly FanSprings[],
-): Arrangement {
+): Part | undefined {
   const parts = [
-    ...traps.flatMap((trap) => trapPart(unit, arrangement, trap)),
-    ...springs.filter(({ needsRestraint }) => needsRestraint).flatMap(({ fan }) => restraintsOf(arrangement, fan)),
+    ...trapParts(unit, sections, traps),
+    ...springs.filter(({ needsRestraint }) => needsRestraint).flatMap(({ fan }) => restraintsOf(sections, fan)),
   ];
-  if (parts.length === 0) return arrangement;
-  const { whole } = arrangement;
-  const fitted = partGroup("fitted", "fitted on site", undefined, parts);
-  return { ...arrangement, whole: partGroup(whole.key, whole.name, undefined, [...whole.children, fitted]) };
+  return parts.length === 0 ? undefined : partGroup("fitted", "fitted on site", undefined, parts);
 }
 
-/** A trap beside the rail on the service side, under the drain of the section's main pan. */
-function trapPart(unit: Unit, arrangement: Arrangement, trap: SectionTrap): readonly Part[] {
-  const section = arrangement.sections.find((each) => each.section.name === trap.section);
+/** Traps beside the rail on the service side; one that would stand in another's place stands outside of it. */
+function trapParts(unit: Unit, sections: readonly PlacedSection[], traps: readonly SectionTrap[]): readonly Part[] {
+  const placed: Part[] = [];
+  for (const trap of traps) {
+    let lane = 0;
+    let part = trapPart(unit, sections, trap, lane);
+    while (part !== undefined && placed.some((other) => isInTheWay(other, part!))) {
+      lane += 1;
+      part = trapPart(unit, sections, trap, lane);
+    }
+    if (part !== undefined) placed.push(part);
+  }
+  return placed;
+}
+
+function isInTheWay(other: Part, { place, size }: Part): boolean {
+  const isApart = (axis: "x" | "y") =>
+    place[axis] >= other.place[axis] + other.size[axis] || other.place[axis] >= place[axis] + size[axis];
+  return !isApart("x") && !isApart("y");
+}
+
+/** A trap under the drain of the section's main pan, so many trap widths away from the rail. */
+function trapPart(unit: Unit, sections: readonly PlacedSection[], trap: SectionTrap, lane: number): Part | undefined {
+  const section = sections.find((each) => each.section.name === trap.section);
   const pan = section?.part.children.find(({ kind, name }) => kind === "pan" && name !== "down-comer");
-  if (pan === undefined) return [];
+  if (pan === undefined) return undefined;
   const pipe = 1000 * trap.pipeOutside;
   const panel = 1000 * unit.casing.panelThickness;
   const length = 5 * pipe;
   const height = 1000 * trap.depth;
   const end = pan.place.x + pan.size.x;
+  const away = besideRail + lane * (pipe + besideRail);
   const box = {
     x: end - length,
-    y: unit.frame.hand === "right" ? -panel - besideRail - pipe : 1000 * unit.frame.width + panel + besideRail,
+    y: unit.frame.hand === "right" ? -panel - away - pipe : 1000 * unit.frame.width + panel + away,
     z: -panel - 1000 * fallToTrap - height,
     length,
     width: pipe,
@@ -62,8 +81,9 @@ function trapPart(unit: Unit, arrangement: Arrangement, trap: SectionTrap): read
     form: trapForm(trap, pipe, height),
     mass: run * materials.steel.density,
     massSource: "from-memory pipe of schedule 40 by length",
+    bought: `condensate trap, ${trap.pipe}`,
   };
-  return [placedPart(part, "fitted", trap.section, origin)];
+  return placedPart(part, "fitted", trap.section, origin);
 }
 
 /** Down from the pan, along, and up to the outlet, which lies `drop` under the inlet's top; pairs along the airflow and up. */
@@ -78,8 +98,8 @@ function trapForm(trap: SectionTrap, pipe: number, height: number): PartForm {
 }
 
 /** Two sprung rods level with the air's thrust, one on each side of the fan, from its base to the cabinet. */
-function restraintsOf(arrangement: Arrangement, fan: string): readonly Part[] {
-  for (const { section, part } of arrangement.sections) {
+function restraintsOf(sections: readonly PlacedSection[], fan: string): readonly Part[] {
+  for (const { section, part } of sections) {
     const found = part.children.find(({ name, children }) => name === fan && children.some(isSprung));
     const sprung = found?.children.find(isSprung);
     if (sprung === undefined) continue;
@@ -96,6 +116,7 @@ function restraintsOf(arrangement: Arrangement, fan: string): readonly Part[] {
         mass: partMasses.thrustRestraint,
         massSource: partMasses.source,
         shares: true,
+        bought: "thrust restraint",
       };
       return placedPart(rod, "fitted", section.name, origin);
     });

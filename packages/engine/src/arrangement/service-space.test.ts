@@ -1,13 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { arrangeUnit } from "./arrange.ts";
 import { exampleJob, exampleNames, handWorkedText, jobOf } from "./weigh.test-data.ts";
-import { arrangementTask, weighUnit } from "./weigh.ts";
+import { arrangeRunning, weighUnit } from "./weigh.ts";
 
 const inch = 25.4;
 
 function arranged(text: string) {
-  const { unit, duty } = jobOf(text);
-  return { unit, arrangement: arrangeUnit(unit, arrangementTask(duty)) };
+  const { unit, duty, conditions } = jobOf(text);
+  return { unit, arrangement: arrangeRunning(unit, duty, conditions) };
 }
 
 describe("room that service asks for", () => {

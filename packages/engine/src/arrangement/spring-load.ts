@@ -2,10 +2,10 @@ import { springLoads, springNaturalFrequency, springStiffness, springTransmissib
 import type { FanDesign } from "#section/fan/design";
 import type { Unit } from "#unit/unit";
 import { sectionWithRole } from "#unit/walk";
-import type { Arrangement } from "./arrange.ts";
 import { massOf } from "./mass.ts";
 import type { Part } from "./part.ts";
 import type { Running } from "./running.ts";
+import type { PlacedSection } from "./section-place.ts";
 
 /** Pa of fan pressure above which a thrust restraint is usual: 4 in of water. */
 const thrustPressure = 996;
@@ -41,11 +41,11 @@ export interface SpringPoint {
 }
 
 /** Loads of the springs under every fan; none when the fans stand rigid. */
-export function springsOf(unit: Unit, arrangement: Arrangement, running: Running): readonly FanSprings[] {
+export function springsOf(unit: Unit, sections: readonly PlacedSection[], running: Running): readonly FanSprings[] {
   const index = sectionWithRole(unit, "fan");
   const design = unit.sections[index]!.design as FanDesign;
   if (design.isolation !== "springs") return [];
-  const { part } = arrangement.sections[index]!;
+  const { part } = sections[index]!;
   return part.children.flatMap((fan) => {
     const sprung = fan.children.find((child) => child.key.endsWith("/sprung"));
     const springs = fan.children.filter((child) => child.kind === "spring");

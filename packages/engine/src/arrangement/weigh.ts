@@ -4,16 +4,14 @@ import type { UnitRating } from "#unit/rating";
 import type { Unit } from "#unit/unit";
 import { type Arrangement, type ArrangementTask, arrangeUnit, sectionMass } from "./arrange.ts";
 import { type CasingLeakage, casingLeakage } from "./casing-leakage.ts";
-import { doorNotices } from "./door-notice.ts";
-import { withFittedParts } from "./fitted-parts.ts";
 import { cornerLoads, type LugLoad, looseMass, type Piece, piecesOf } from "./lifting.ts";
 import { type MassPoint, massOf } from "./mass.ts";
 import { type PanelLoad, panelLoads } from "./panel-load.ts";
 import { type RailLoad, railLoad } from "./rail-load.ts";
 import { type Running, runUnit, solvedInTurn } from "./running.ts";
-import { type FanSprings, springsOf } from "./spring-load.ts";
+import type { FanSprings } from "./spring-load.ts";
 import { type Transmission, transmissionOf } from "./transmission.ts";
-import { type SectionTrap, trapsOf } from "./trap.ts";
+import type { SectionTrap } from "./trap.ts";
 
 /** Masses of one section, kg. */
 export interface SectionMass {
@@ -58,21 +56,31 @@ export function arrangementTask(duty: Duty): ArrangementTask {
 }
 
 /**
- * Arranges and weighs the unit of a duty. What walls, traps and springs feel is read from `ratings` of the conditions; the
- * unit is solved for it where they are left out.
+ * The unit of a duty in millimetres, for how it runs at its conditions. That is read from `ratings` of them; the unit is
+ * solved for it where they are left out.
  */
-export function weighUnit(
+export function arrangeRunning(
   unit: Unit,
   duty: Duty,
   conditions: readonly Condition[],
   ratings: Iterable<UnitRating> = solvedInTurn(unit, conditions),
+): Arrangement {
+  return arrangeUnit(unit, arrangementTask(duty), runUnit(unit, ratings));
+}
+
+/** Arranges the unit of a duty as `arrangeRunning` does, and weighs it. */
+export function weighUnit(
+  unit: Unit,
+  duty: Duty,
+  conditions: readonly Condition[],
+  ratings?: Iterable<UnitRating>,
 ): Weighing {
-  const bare = arrangeUnit(unit, arrangementTask(duty));
-  const running = runUnit(unit, ratings);
-  const traps = trapsOf(unit, bare.sections, running);
-  const springs = springsOf(unit, bare, running);
-  const fitted = withFittedParts(unit, bare, traps, springs);
-  const arrangement = { ...fitted, notices: [...fitted.notices, ...doorNotices(unit, bare.swings, running)] };
+  return weighArranged(unit, arrangeRunning(unit, duty, conditions, ratings));
+}
+
+/** Weighs a unit that is arranged. */
+export function weighArranged(unit: Unit, arrangement: Arrangement): Weighing {
+  const { running, traps, springs } = arrangement;
   const operating = massOf(arrangement.whole, "operating");
   const pieces = piecesOf(unit, arrangement);
   return {

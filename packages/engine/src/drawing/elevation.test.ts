@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { arrangeUnit } from "#arrangement/arrange";
-import { sampleTask } from "#arrangement/arrange.test-data";
+import { runningAt, sampleTask } from "#arrangement/arrange.test-data";
 import { airwayAxis } from "#chart/airway-axis";
 import { listText, sampleUnit } from "#chart/sample-unit.test-data";
 import { textWidth } from "#chart/text-size";
@@ -10,7 +10,8 @@ import { elevation } from "./elevation.ts";
 
 const unit = sampleUnit();
 const axis = airwayAxis(unit, 800, 50);
-const arrangement = arrangeUnit(unit, sampleTask);
+const running = runningAt(unit, -800, 1200, 0.02);
+const arrangement = arrangeUnit(unit, sampleTask, running);
 const list = elevation(unit, arrangement, { axis, system: "si", picked: "fan" });
 const lineOf = (key: string) => list.items.find((item) => item.key === key) as LineItem;
 
@@ -61,7 +62,7 @@ describe("the elevation of a unit", () => {
 
   it("has a roof outdoors and none indoors, and marks what is picked", () => {
     expect(lineOf("roof-sheet")).toBeDefined();
-    const indoors = arrangeUnit(unit, { ...sampleTask, placement: "indoor" });
+    const indoors = arrangeUnit(unit, { ...sampleTask, placement: "indoor" }, running);
     expect(elevation(unit, indoors, { axis }).items.some((item) => item.key.startsWith("roof"))).toBe(false);
     expect(list.items.find((item) => item.key === "name-fan")?.ink).toBe("choice");
     expect(list.items.find((item) => item.key === "name-cooling coil")?.ink).toBe("outline");

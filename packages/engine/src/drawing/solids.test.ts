@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { arrangeUnit } from "#arrangement/arrange";
-import { arrangementTask } from "#arrangement/weigh";
+import { arrangeRunning } from "#arrangement/weigh";
 import { exampleJob, exampleNames } from "#arrangement/weigh.test-data";
 import { type Solid, solidsOf } from "./solids.ts";
 
@@ -30,8 +29,8 @@ function around(solid: Solid): readonly (readonly [number, number])[] {
 }
 
 describe.each(exampleNames)("solids of %s", (name) => {
-  const job = exampleJob(name);
-  const arrangement = arrangeUnit(job.unit, arrangementTask(job.duty));
+  const { unit, duty, conditions } = exampleJob(name);
+  const arrangement = arrangeRunning(unit, duty, conditions);
   const solids = solidsOf(arrangement);
 
   it("have keys apart and stand within the unit, each with volume", () => {

@@ -1,5 +1,3 @@
-import type { Arrangement } from "#arrangement/arrange";
-import { piecesOf } from "#arrangement/lifting";
 import { massOf } from "#arrangement/mass";
 import type { Catalogue } from "#catalogue/read-catalogue";
 import { dutyFields } from "#duty/duty";
@@ -13,9 +11,8 @@ import { type Mend, thinMargin } from "#rule/contract";
 import { type Finding, failsUnit } from "#rule/finding";
 import type { Profile } from "#rule/profile";
 import { rules } from "#rule/rules";
-import { priceUnit } from "#takeoff/price";
+import { pricedUnit } from "#takeoff/offer";
 import type { ShopBooks } from "#takeoff/shop-book";
-import { sheetsOf } from "#takeoff/takeoff";
 import { casingFields } from "#unit/casing";
 import { shortfallsOf } from "#unit/report";
 import { valueBetween, valuesToTry } from "./value-to-try.ts";
@@ -83,16 +80,10 @@ export function proveJob(text: string, bench: Bench): Proof | undefined {
     length: job.unit.length + outside,
     mass: massOf(arrangement.whole, "dry").mass,
     fanPressure: fanPressureOf(check),
-    price: bench.books && priceOf(job, arrangement, bench.books),
+    price: bench.books && pricedUnit(job.unit, arrangement, bench.books).price.price,
     names: bench.catalogue.names,
     against: againstUnit(job, check),
   };
-}
-
-function priceOf(job: Job, arrangement: Arrangement, books: ShopBooks): number {
-  const pieces = piecesOf(job.unit, arrangement).map((piece) => piece.shippingMass);
-  const loose = arrangement.sections.filter(({ section }) => section.layout.outside > 0).map(({ part }) => part.mass);
-  return priceUnit(job.unit, arrangement, sheetsOf(arrangement, books.stock), [...pieces, ...loose], books).price;
 }
 
 function fanPressureOf({ ratings, judge }: Check): number {

@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { arrangeUnit } from "#arrangement/arrange";
-import { arrangementTask } from "#arrangement/weigh";
+import { arrangeRunning } from "#arrangement/weigh";
 import { readJob } from "#job/read-job";
 import { shippedCatalogue } from "#section/shipped.test-data";
+import { ratingsOf } from "#unit/rate-unit";
 import { boughtSets } from "./bought-set.ts";
 import { offerOf, pricedUnit } from "./offer.ts";
 import { orderData } from "./order-data.ts";
@@ -24,7 +24,7 @@ describe("an offer with options", () => {
 
   it("adds to the base price what the changed machine costs more, and what was entered", () => {
     const walls = jobOf(demo.replace("panel thickness: 2 in", "panel thickness: 3 in"));
-    const alone = pricedUnit(walls.base, walls.duty, books);
+    const alone = pricedUnit(walls.base, arrangeRunning(walls.base, walls.duty, walls.conditions), books);
     const [first, , last] = offer.adders;
     expect(first?.cents).toBe(alone.price.price - offer.base.price.price);
     expect(first?.mass).toBeCloseTo(alone.masses.dry - offer.base.masses.dry, 6);
@@ -70,7 +70,7 @@ describe("an offer with options", () => {
 
 describe("what is bought", () => {
   const { unit, duty, conditions } = jobOf(demo);
-  const sets = boughtSets(arrangeUnit(unit, arrangementTask(duty)).whole);
+  const sets = boughtSets(arrangeRunning(unit, duty, conditions).whole);
   const count = (words: string) => sets.filter(({ item }) => item.startsWith(words)).map((each) => each.count);
 
   it("is counted as it is ordered: one fan of many pieces, two dampers, four springs, panels by size", () => {
@@ -84,7 +84,7 @@ describe("what is bought", () => {
 
   it("is ordered by figures at the hardest condition, and by the declared rating where there is one", () => {
     const running = conditions.filter(({ flow }) => flow.mode !== "fan stopped");
-    const fan = orderData(unit, running).find(({ owner }) => owner === "fan");
+    const fan = orderData(unit, ratingsOf(unit, running)).find(({ owner }) => owner === "fan");
     // Filters at change-out ask the fan for most.
     expect(fan?.condition).toMatch(/change-out/);
     expect(fan?.figures.map(({ name }) => name)).toContain("fan static pressure");
@@ -95,7 +95,10 @@ describe("what is bought", () => {
       declared rating: { number: Q-17, revision: B, airflow: 18000 cfm, static pressure: 6 in.wg, density: 0.075 lb/ft3, speed: 2150 rpm, shaft power: 23 hp }
 `,
     );
-    const declared = orderData(jobOf(rated).unit, running.slice(0, 1)).find(({ owner }) => owner === "fan")?.declared;
+    const { unit: ordered } = jobOf(rated);
+    const declared = orderData(ordered, ratingsOf(ordered, running.slice(0, 1))).find(
+      ({ owner }) => owner === "fan",
+    )?.declared;
     expect(declared).toMatchObject({ number: "Q-17", revision: "B" });
     const power = declared?.figures.find(({ quantity }) => quantity === "shaftPower")?.value;
     // One horsepower is 745.7 W.

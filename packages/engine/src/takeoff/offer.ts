@@ -1,7 +1,8 @@
-import { type Arrangement, arrangeUnit, sectionMass } from "#arrangement/arrange";
+import { type Arrangement, sectionMass } from "#arrangement/arrange";
 import { looseMass, piecesOf } from "#arrangement/lifting";
 import { massOf } from "#arrangement/mass";
-import { arrangementTask } from "#arrangement/weigh";
+import { arrangeRunning } from "#arrangement/weigh";
+import type { Condition } from "#duty/condition";
 import type { Duty } from "#duty/duty";
 import type { Unit } from "#unit/unit";
 import { wholeUnit } from "./owner.ts";
@@ -18,7 +19,7 @@ export interface UnitMasses {
   readonly owners: ReadonlyMap<string, number>;
 }
 
-/** A unit arranged, weighed and priced. */
+/** A unit in millimetres, kilograms and money. */
 export interface PricedUnit {
   readonly arrangement: Arrangement;
   readonly masses: UnitMasses;
@@ -27,9 +28,8 @@ export interface PricedUnit {
   readonly price: UnitPrice;
 }
 
-/** Arranges, weighs and prices a unit of a duty. */
-export function pricedUnit(unit: Unit, duty: Duty, books: ShopBooks): PricedUnit {
-  const arrangement = arrangeUnit(unit, arrangementTask(duty));
+/** Weighs and prices a unit that is arranged. */
+export function pricedUnit(unit: Unit, arrangement: Arrangement, books: ShopBooks): PricedUnit {
   const pieces = piecesOf(unit, arrangement).map(({ shippingMass }) => shippingMass);
   const loose = arrangement.sections.filter(({ section }) => section.layout.outside > 0).map(({ part }) => part.mass);
   const price = priceUnit(unit, arrangement, sheetsOf(arrangement, books.stock), [...pieces, ...loose], books);
@@ -87,21 +87,22 @@ export interface Offer {
 /** The machine of a job and its options, as an offer prices them. */
 export interface Offered {
   readonly duty: Duty;
+  readonly conditions: readonly Condition[];
   readonly unit: Unit;
   readonly base: Unit;
   readonly options: readonly OfferedOption[];
 }
 
-/** Prices the base unit, each option beside it, and the order. */
-export function offerOf(offered: Offered, books: ShopBooks): Offer {
-  const { duty, options } = offered;
-  const known = new Map<Unit, PricedUnit>();
+/** Prices the base unit, each option beside it, and the order; `ordered` is the unit ordered, where it is priced already. */
+export function offerOf(offered: Offered, books: ShopBooks, ordered?: PricedUnit): Offer {
+  const { duty, conditions, options } = offered;
+  const known = new Map<Unit, PricedUnit>(ordered === undefined ? [] : [[offered.unit, ordered]]);
   const priced = (unit: Unit): PricedUnit => {
-    const found = known.get(unit) ?? pricedUnit(unit, duty, books);
+    const found = known.get(unit) ?? pricedUnit(unit, arrangeRunning(unit, duty, conditions), books);
     known.set(unit, found);
     return found;
   };
-  const [base, ordered] = [priced(offered.base), priced(offered.unit)];
+  const [base, order] = [priced(offered.base), priced(offered.unit)];
   const adders = options.map((option) => adderOf(option, base, priced(option.unit)));
   const taken = adders.filter((adder) => adder.taken);
   const entered = taken.reduce((sum, adder) => sum + adder.entered, 0);
@@ -109,10 +110,10 @@ export function offerOf(offered: Offered, books: ShopBooks): Offer {
   return {
     base,
     adders,
-    ordered,
-    together: ordered.price.price - base.price.price - alone,
+    ordered: order,
+    together: order.price.price - base.price.price - alone,
     enteredMass: options.reduce((sum, option) => sum + (option.taken ? option.mass : 0), 0),
-    total: ordered.price.price + entered,
+    total: order.price.price + entered,
   };
 }
 

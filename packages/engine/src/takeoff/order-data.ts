@@ -1,7 +1,6 @@
-import type { Condition } from "#duty/condition";
 import type { QuantityKind } from "#quantity/kind";
 import type { SectionRating } from "#section/contract";
-import { createUnitRating, rateUnit } from "#unit/rate-unit";
+import type { UnitRating } from "#unit/rating";
 import { declaredOf } from "#unit/report";
 import type { Unit, UnitSection } from "#unit/unit";
 
@@ -33,13 +32,12 @@ interface Hardest {
   readonly data: OrderData;
 }
 
-/** Solves the unit at every condition and keeps, section by section, what its bought parts are ordered by. */
-export function orderData(unit: Unit, conditions: readonly Condition[]): readonly OrderData[] {
+/** Section by section, what its bought parts are ordered by: of all ratings of the unit the hardest. */
+export function orderData(unit: Unit, ratings: readonly UnitRating[]): readonly OrderData[] {
   const hardest = new Map<string, Hardest>();
-  for (const condition of conditions) {
-    if (condition.flow.mode === "fan stopped") continue;
-    const rating = rateUnit(unit, condition, createUnitRating(unit, condition));
-    if (!rating.solved) continue;
+  for (const rating of ratings) {
+    const { condition } = rating;
+    if (condition.flow.mode === "fan stopped" || !rating.solved) continue;
     const declared = declaredOf(unit, rating);
     unit.sections.forEach((section, index) => {
       const figures = orderFigures(section, rating.sections[index]!);

@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { arrangeUnit } from "#arrangement/arrange";
 import { visitLeaves } from "#arrangement/part";
-import { arrangementTask } from "#arrangement/weigh";
+import { arrangeRunning } from "#arrangement/weigh";
 import { exampleJob, exampleNames, handWorkedText, jobOf } from "#arrangement/weigh.test-data";
 import { nestBlanks } from "./nesting.ts";
 import { priceUnit, wholeCents } from "./price.ts";
@@ -12,8 +11,8 @@ import type { ShopBooks } from "./shop-book.ts";
 import { takeOff } from "./takeoff.ts";
 
 function taken(text: string, books: ShopBooks = shippedBooks()) {
-  const { unit, duty } = jobOf(text);
-  const arrangement = arrangeUnit(unit, arrangementTask(duty));
+  const { unit, duty, conditions } = jobOf(text);
+  const arrangement = arrangeRunning(unit, duty, conditions);
   const takeoff = takeOff(arrangement, books.stock);
   return { arrangement, takeoff, price: priceUnit(unit, arrangement, takeoff.sheets, [1000, 500], books) };
 }
@@ -56,8 +55,8 @@ describe("nesting", () => {
 });
 
 describe.each(exampleNames)("the example %s, taken off", (name) => {
-  const { unit, duty } = exampleJob(name);
-  const arrangement = arrangeUnit(unit, arrangementTask(duty));
+  const { unit, duty, conditions } = exampleJob(name);
+  const arrangement = arrangeRunning(unit, duty, conditions);
   const books = shippedBooks();
   const takeoff = takeOff(arrangement, books.stock);
   const price = priceUnit(unit, arrangement, takeoff.sheets, [5000], books);

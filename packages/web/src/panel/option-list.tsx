@@ -4,15 +4,17 @@ import { useMemo } from "react";
 import { printFigure } from "#state/figures";
 import { moneyText, signedText } from "#state/money-words";
 import { offerIn } from "#state/unit-pricing";
+import { useArrangement } from "#view/use-arrangement";
 import { useBench } from "#view/use-bench";
 
 /** The options of the offer, each with what it adds to the base price; taking one is an edit of the job. */
 export function OptionList() {
   const sound = useBench((bench) => bench.sound);
   const books = useBench((bench) => bench.shop.books);
+  const arrangement = useArrangement();
   const offer = useMemo(
-    () => (sound === undefined || books === undefined ? undefined : offerIn(sound, books)),
-    [sound, books],
+    () => (sound === undefined || books === undefined || arrangement === undefined ? undefined : offerIn(sound, books)),
+    [sound, books, arrangement],
   );
   if (sound === undefined || offer === undefined) return null;
   const { options } = sound.job;

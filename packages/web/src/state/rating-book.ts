@@ -7,6 +7,8 @@ export class RatingBook {
   readonly job: Job;
   readonly #ratings = new Map<string, UnitRating>();
   readonly #failures = new Map<string, string>();
+  /** A near start for the next. */
+  #latest: UnitRating | undefined;
 
   constructor(job: Job) {
     this.job = job;
@@ -19,8 +21,9 @@ export class RatingBook {
     const condition = this.job.conditions.find((each) => each.key === key);
     if (condition === undefined) return undefined;
     try {
-      const rating = rateUnit(this.job.unit, condition, createUnitRating(this.job.unit, condition));
+      const rating = rateUnit(this.job.unit, condition, createUnitRating(this.job.unit, condition, this.#latest));
       this.#ratings.set(key, rating);
+      this.#latest = rating;
       return rating;
     } catch (error) {
       // A condition that breaks the calculation must not take the page with it: it counts as not solved.
@@ -32,6 +35,11 @@ export class RatingBook {
   /** The rating when it is solved already. */
   known(key: string): UnitRating | undefined {
     return this.#ratings.get(key);
+  }
+
+  /** The ratings at all conditions, but for those that broke. */
+  all(): readonly UnitRating[] {
+    return this.job.conditions.flatMap(({ key }) => this.rating(key) ?? []);
   }
 
   /** Why the calculation broke at a condition; undefined when it did not. */

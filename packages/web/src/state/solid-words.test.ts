@@ -1,14 +1,13 @@
-import { arrangeUnit } from "@oncethrough/engine/arrangement/arrange";
-import { arrangementTask } from "@oncethrough/engine/arrangement/weigh";
 import { solidsOf } from "@oncethrough/engine/drawing/solids";
 import { describe, expect, it } from "vitest";
+import { arrangementOf } from "./arranged.ts";
 import { sampleBench } from "./sample-job.test-data.ts";
 import { solidWords } from "./solid-words.ts";
 
 describe("the machine in words", () => {
   it("tells each section's place and what is in it, in airflow order", () => {
-    const { unit, duty } = sampleBench().sound!.job;
-    const words = solidWords(unit, solidsOf(arrangeUnit(unit, arrangementTask(duty))));
+    const sound = sampleBench().sound!;
+    const words = solidWords(sound.job.unit, solidsOf(arrangementOf(sound)));
     expect(words.map(({ section }) => section)).toEqual(["filters", "access", "fan"]);
     for (const [index, { start, length }] of words.entries()) {
       const next = words[index + 1];

@@ -2,6 +2,7 @@ import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import type { Problem } from "@oncethrough/engine/form/problem";
 import type { Job } from "@oncethrough/engine/job/job";
 import { type JobReading, readJob } from "@oncethrough/engine/job/read-job";
+import { type KeptMachine, keptMachine } from "./kept-machine.ts";
 import type { KeptPrices } from "./kept-prices.ts";
 import { RatingBook } from "./rating-book.ts";
 
@@ -11,6 +12,8 @@ export interface SoundJob {
   readonly job: Job;
   readonly reading: JobReading;
   readonly book: RatingBook;
+  /** Filled when somebody asks where its parts stand. */
+  readonly machine: KeptMachine;
   /** Filled when somebody asks what it costs. */
   readonly prices: KeptPrices;
 }
@@ -28,7 +31,9 @@ export function readText(text: string, catalogue: Catalogue, before: SoundJob | 
   if (reading.job === undefined) return { reading, sound: before };
   const { job } = reading;
   const prices = { books: undefined, order: undefined, offer: undefined };
-  return { reading, sound: { text, job, reading, book: new RatingBook(job), prices } };
+  const names = job.unit.sections.map(({ name }) => name);
+  const machine = keptMachine(names, before?.machine);
+  return { reading, sound: { text, job, reading, book: new RatingBook(job), machine, prices } };
 }
 
 /** The problems that keep the text from being a job. */

@@ -1,5 +1,4 @@
-import { arrangeUnit } from "@oncethrough/engine/arrangement/arrange";
-import { arrangementTask } from "@oncethrough/engine/arrangement/weigh";
+import type { Arrangement } from "@oncethrough/engine/arrangement/arrange";
 import { type AirwayAxis, airwayAxis } from "@oncethrough/engine/chart/airway-axis";
 import { type ProfileList, profiles } from "@oncethrough/engine/chart/profiles";
 import { elevation } from "@oncethrough/engine/drawing/elevation";
@@ -26,14 +25,14 @@ export function pageAxis(sound: SoundJob, width: number, pageHeight: number): Ai
 
 /** The elevation of the job's unit. */
 export function elevationOf(
-  sound: SoundJob,
+  { job }: SoundJob,
+  arrangement: Arrangement,
   axis: AirwayAxis,
   system: UnitSystem,
   picked: string | undefined,
 ): DisplayList {
-  const { unit, duty } = sound.job;
   const named = picked === undefined ? {} : { picked };
-  return elevation(unit, arrangeUnit(unit, arrangementTask(duty)), { axis, system, ...named });
+  return elevation(job.unit, arrangement, { axis, system, ...named });
 }
 
 /** The profiles at a rating, with the lightest and heaviest filter loading of the same day as ghosts. */

@@ -11,6 +11,7 @@ import { SectionColumns } from "./section-columns.tsx";
 import { SheetView } from "./sheet-view.tsx";
 import { SolidView } from "./solid-view.tsx";
 import { TakeAway } from "./take-away.tsx";
+import { useArrangement } from "./use-arrangement.ts";
 import { useBench, useRating } from "./use-bench.ts";
 import { useEasedList } from "./use-eased-list.ts";
 import { usePageHeight, useWidth } from "./use-width.ts";
@@ -65,13 +66,17 @@ function Airway({ width }: { width: number }) {
   const system = useBench((bench) => bench.system);
   const picked = useBench((bench) => bench.picked);
   const rating = useRating();
+  const arrangement = useArrangement()!;
   const [pointer, setPointer] = useState<number | undefined>(undefined);
   const { unit } = sound.job;
   const pageHeight = usePageHeight();
   const index = sectionIndex(picked);
   const pickedName = index === undefined ? undefined : unit.sections[index]?.name;
   const axis = useMemo(() => pageAxis(sound, width, pageHeight), [sound, width, pageHeight]);
-  const drawn = useMemo(() => elevationOf(sound, axis, system, pickedName), [sound, axis, system, pickedName]);
+  const drawn = useMemo(
+    () => elevationOf(sound, arrangement, axis, system, pickedName),
+    [sound, arrangement, axis, system, pickedName],
+  );
   const curves = useMemo(
     () => (rating === undefined ? undefined : profilesOf(sound, rating, axis, system)),
     [sound, rating, axis, system],

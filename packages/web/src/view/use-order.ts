@@ -1,6 +1,7 @@
 import { useMemo } from "react";
 import type { OrderSum } from "#state/kept-prices";
 import { orderOf } from "#state/unit-pricing";
+import { useArrangement } from "./use-arrangement.ts";
 import { useBench } from "./use-bench.ts";
 
 /** The order as it stands and as it stood before the last act. */
@@ -16,12 +17,14 @@ export function useOrders(): OrdersInHand | undefined {
   const sound = useBench((bench) => bench.sound);
   const before = useBench((bench) => bench.before);
   const books = useBench((bench) => bench.shop.books);
+  const arrangement = useArrangement();
   return useMemo(() => {
-    if (sound === undefined || books === undefined) return undefined;
+    // The price follows the machine, which follows the conditions solved.
+    if (sound === undefined || books === undefined || arrangement === undefined) return undefined;
     return {
       now: orderOf(sound, books),
       before: before === undefined ? undefined : orderOf(before.sound, books),
       act: before?.act ?? "",
     };
-  }, [sound, before, books]);
+  }, [sound, before, books, arrangement]);
 }

@@ -1,5 +1,4 @@
-import { arrangeUnit } from "@oncethrough/engine/arrangement/arrange";
-import { arrangementTask } from "@oncethrough/engine/arrangement/weigh";
+import { arrangeRunning } from "@oncethrough/engine/arrangement/weigh";
 import type { Job } from "@oncethrough/engine/job/job";
 import { type OrderData, orderData } from "@oncethrough/engine/takeoff/order-data";
 import type { StockBook } from "@oncethrough/engine/takeoff/shop-book";
@@ -10,6 +9,7 @@ import {
   type SheetNeed,
   takeOff,
 } from "@oncethrough/engine/takeoff/takeoff";
+import { ratingsOf } from "@oncethrough/engine/unit/rate-unit";
 
 /** What `oncethrough takeoff --json` prints; the tables for people are printed from the same figures. All in SI. */
 export interface TakeoffOutput {
@@ -56,7 +56,9 @@ export interface SheetOutput extends Omit<SheetNeed, "sheet" | "joined"> {
 
 /** Takes the unit of a job off. */
 export function takeoffOf(job: Job, stock: StockBook): TakeoffOutput {
-  const { parts, cuts, sheets, bought } = takeOff(arrangeUnit(job.unit, arrangementTask(job.duty)), stock);
+  const { unit, duty, conditions } = job;
+  const ratings = ratingsOf(unit, conditions);
+  const { parts, cuts, sheets, bought } = takeOff(arrangeRunning(unit, duty, conditions, ratings), stock);
   return {
     format: "oncethrough takeoff 1",
     tag: job.tag,
@@ -64,7 +66,7 @@ export function takeoffOf(job: Job, stock: StockBook): TakeoffOutput {
     cuts: cuts.map((cut) => ({ ...cut, length: cut.length / 1000, width: cut.width / 1000 })),
     sheets: sheets.map(sheetOutput),
     bought: bought.map(boughtOutput),
-    orders: orderData(job.unit, job.conditions).map(({ declared, ...rest }) => ({
+    orders: orderData(unit, ratings).map(({ declared, ...rest }) => ({
       ...rest,
       ...(declared === undefined ? {} : { declared }),
     })),
