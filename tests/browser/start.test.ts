@@ -66,7 +66,8 @@ describe("a new unit", () => {
     expect(await page.locator(".file-words").textContent()).toContain("ahu-1.yaml");
     expect(await page.locator(".price-bar strong").first().textContent()).toMatch(/^\$[\d,]+$/);
     expect(complaints).toEqual([]);
-  });
+    // Some forty acts and a sizing: long where machines are slow.
+  }, 240_000);
 
   it("takes place and design days from a weather file's header, and says why it cannot", async () => {
     const { page } = await opened();
@@ -75,5 +76,20 @@ describe("a new unit", () => {
     const file = leaf.getByLabel("from a weather file");
     await file.setInputFiles({ name: "empty.epw", mimeType: "text/plain", buffer: Buffer.from("") });
     await leaf.getByText("empty.epw: the file is empty").waitFor();
+  });
+});
+
+describe("help", () => {
+  it("tells what matters for the section in hand, and leads on to how it is calculated", async () => {
+    const { page, complaints } = await opened();
+    await page.getByRole("combobox", { name: "part in hand" }).selectOption({ label: "cooling coil" });
+    await page.getByRole("button", { name: "what matters" }).click();
+    const help = page.getByRole("dialog", { name: "help" });
+    await help.getByRole("heading", { name: "Mistakes that happen" }).waitFor();
+    await help.getByRole("link", { name: "Cooling with condensation" }).click();
+    await help.getByRole("heading", { name: "Cooling with condensation" }).waitFor();
+    await page.keyboard.press("Escape");
+    await help.waitFor({ state: "detached" });
+    expect(complaints).toEqual([]);
   });
 });

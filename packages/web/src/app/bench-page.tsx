@@ -1,4 +1,4 @@
-import { type DragEvent, lazy, Suspense, useEffect, useMemo, useState } from "react";
+import { type DragEvent, useEffect, useMemo, useState } from "react";
 import { AlternativesBand } from "#panel/alternatives-band.tsx";
 import { ConditionBar } from "#panel/condition-bar.tsx";
 import { HeaderBar } from "#panel/header-bar.tsx";
@@ -14,34 +14,30 @@ import { LedgerView } from "#view/ledger-view.tsx";
 import { OctaveView } from "#view/octave-view.tsx";
 import { PsychrometricView } from "#view/psychrometric-view.tsx";
 import { useBench } from "#view/use-bench";
+import { useSheet } from "#view/use-sheet";
 import { ConflictDialog } from "./conflict-dialog.tsx";
 import { droppedFile } from "./file-picker.ts";
 import type { Conflict, JobDesk } from "./job-desk.ts";
-import { OpenDialog } from "./open-dialog.tsx";
 import { actOfKey } from "./page-keys.ts";
+import { Sheets } from "./sheets.tsx";
 import { useTheme } from "./theme.ts";
 import "./page.css";
 
-const EnquirySheet = lazy(() => import("#panel/enquiry-sheet.tsx"));
-
 /** The whole page: the machine, what it does to the air, and everything a hand can reach. */
 export function BenchPage({ desk }: { desk: JobDesk }) {
-  const [isOpening, setOpening] = useState(false);
-  const [isBeginning, setBeginning] = useState(false);
+  const lay = useSheet((sheets) => sheets.lay);
   const [conflict, setConflict] = useState<Conflict | undefined>(undefined);
   const { undo, redo } = useBench((bench) => bench.actions);
   const isLocal = useBench((bench) => desk.server === undefined || bench.file.origin === "disk");
   const store = useMemo<JobStore>(
     () => ({
-      open: () => setOpening(true),
-      begin: () => setBeginning(true),
       save: () => void desk.save().then(setConflict),
       canSaveAgain: isLocal,
     }),
     [desk, isLocal],
   );
   useEffect(() => {
-    const acts = { save: store.save, open: store.open, undo, redo };
+    const acts = { save: store.save, open: () => lay({ name: "open a job" }), undo, redo };
     const onKeyDown = (event: KeyboardEvent) => {
       const act = actOfKey(event);
       if (act === undefined) return;
@@ -50,7 +46,7 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
     };
     window.addEventListener("keydown", onKeyDown);
     return () => window.removeEventListener("keydown", onKeyDown);
-  }, [store, undo, redo]);
+  }, [store, lay, undo, redo]);
   useTitle();
   const onDrop = (event: DragEvent) => {
     event.preventDefault();
@@ -73,18 +69,7 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
       </main>
       <PageFoot />
       <PriceBar />
-      {isBeginning ? (
-        <Suspense fallback={null}>
-          <EnquirySheet
-            onClose={() => setBeginning(false)}
-            onUnit={(name, text) => {
-              desk.openNew(name, text);
-              setBeginning(false);
-            }}
-          />
-        </Suspense>
-      ) : null}
-      {isOpening ? <OpenDialog desk={desk} onClose={() => setOpening(false)} /> : null}
+      <Sheets desk={desk} />
       {conflict === undefined ? null : (
         <ConflictDialog
           conflict={conflict}

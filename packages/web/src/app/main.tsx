@@ -4,7 +4,9 @@ import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { openedBench } from "#state/bench-state";
 import { createBenchStore } from "#state/bench-store";
+import { createSheetStore } from "#state/sheet-store";
 import { BenchContext } from "#view/use-bench";
+import { SheetContext } from "#view/use-sheet";
 import { WorkContext } from "#view/use-work";
 import { startWorker } from "#work/page-port";
 import { WorkDesk } from "#work/work-desk";
@@ -45,7 +47,9 @@ async function start(): Promise<void> {
     <StrictMode>
       <BenchContext value={store}>
         <WorkContext value={work}>
-          <BenchPage desk={desk} />
+          <SheetContext value={createSheetStore()}>
+            <BenchPage desk={desk} />
+          </SheetContext>
         </WorkContext>
       </BenchContext>
     </StrictMode>,

@@ -1,6 +1,7 @@
 import { isDirty } from "#state/bench-state";
 import { errorsOf } from "#state/sound-job";
 import { useBench } from "#view/use-bench";
+import { useSheet } from "#view/use-sheet";
 import "./header-bar.css";
 import type { JobStore } from "./job-store.ts";
 import { SystemSwitch } from "./system-switch.tsx";
@@ -63,13 +64,14 @@ function Steps() {
 }
 
 function FileHands({ store }: { store: JobStore }) {
+  const lay = useSheet((sheets) => sheets.lay);
   const dirty = useBench(isDirty);
   return (
     <p className="steps">
-      <button type="button" onClick={store.begin}>
+      <button type="button" onClick={() => lay({ name: "a new unit" })}>
         new
       </button>
-      <button type="button" onClick={store.open}>
+      <button type="button" onClick={() => lay({ name: "open a job" })}>
         open
       </button>
       <button type="button" onClick={store.save} disabled={!dirty && !store.canSaveAgain}>

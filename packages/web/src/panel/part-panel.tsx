@@ -4,7 +4,9 @@ import { lazy, Suspense, useMemo } from "react";
 import { sectionIndex, sectionPath } from "#state/bench-state";
 import { type FieldRow, fieldRows, type HeadRow } from "#state/field-rows";
 import { sectionFigures, unitFigures } from "#state/figures";
+import { type HelpTopic, topicOfKind } from "#state/help-topic";
 import { useBench, useRating } from "#view/use-bench";
+import { useSheet } from "#view/use-sheet";
 import { DeclaredTable } from "./declared-table.tsx";
 import { DriveList } from "./drive-list.tsx";
 import { FieldEditor } from "./field-editor.tsx";
@@ -65,7 +67,9 @@ function SectionPart({ index }: { index: number }) {
   return (
     <>
       <h2>{section.name}</h2>
-      <p className="quiet meaning">{section.behaviour.meaning}</p>
+      <p className="quiet meaning">
+        {section.behaviour.meaning} <HelpHand topic={topicOfKind(section.kind)} />
+      </p>
       <Changeable path={sectionPath(index)} />
       <FigureList figures={figures} />
       <DriveList index={index} />
@@ -75,6 +79,16 @@ function SectionPart({ index }: { index: number }) {
       <DeclaredTable section={section.name} />
       <MindList section={section.name} />
     </>
+  );
+}
+
+/** What matters here, and which mistakes happen. */
+function HelpHand({ topic }: { topic: HelpTopic }) {
+  const lay = useSheet((sheets) => sheets.lay);
+  return (
+    <button type="button" className="help-hand" onClick={() => lay({ name: "help", topic })}>
+      what matters
+    </button>
   );
 }
 
@@ -90,7 +104,9 @@ function WholePart({ path }: { path: string }) {
   return (
     <>
       <h2>{path === "duty" ? "duty" : "cabinet"}</h2>
-      <p className="quiet meaning">{field.meaning}</p>
+      <p className="quiet meaning">
+        {field.meaning} <HelpHand topic={path === "duty" ? "sections/duty" : "sections/cabinet"} />
+      </p>
       <Changeable path={path} />
       <FigureList figures={figures} />
       <Suspense fallback={null}>{path === "duty" ? null : <OwnerPriceList owner="unit" />}</Suspense>

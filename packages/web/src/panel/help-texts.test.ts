@@ -1,0 +1,31 @@
+import { sectionKinds } from "@oncethrough/engine/section/kinds";
+import { describe, expect, it } from "vitest";
+import { topicOfKind } from "#state/help-topic";
+import { helpPage, topicsUnder } from "./help-texts.ts";
+
+describe("help", () => {
+  it.each(["duty", "cabinet", ...sectionKinds.map(({ name }) => name)])(
+    "has a page for %s: what matters, which mistakes happen, how it is calculated",
+    (kind) => {
+      const page = helpPage(topicOfKind(kind));
+      expect(page?.title.toLowerCase()).toBe(kind);
+      for (const head of ["What matters", "Mistakes that happen", "How it is calculated"]) {
+        expect(page?.html).toContain(`<h2>${head}</h2>`);
+      }
+    },
+  );
+
+  it("leads only to pages that there are", () => {
+    for (const { topic } of [...topicsUnder("sections"), ...topicsUnder("methods")]) {
+      const html = helpPage(topic)?.html ?? "";
+      for (const [, aim] of html.matchAll(/href="([^"]+)"/g)) {
+        expect(aim, topic).toMatch(/^#(sections|methods)\//);
+        expect(helpPage(aim!.slice(1) as typeof topic), `${topic} to ${aim}`).toBeDefined();
+      }
+    }
+  });
+
+  it("does not answer what nobody wrote", () => {
+    expect(helpPage("sections/time-machine")).toBeUndefined();
+  });
+});
