@@ -1,5 +1,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { shippedProfile } from "#rule/base-unit.test-data";
+import { checkUnit } from "#rule/check";
+import { failsUnit } from "#rule/finding";
+import { rules } from "#rule/rules";
 import { sectionKinds } from "#section/kinds";
 import { shippedCatalogue } from "#section/shipped.test-data";
 import { createUnitRating, rateUnit } from "#unit/rate-unit";
@@ -29,6 +33,16 @@ describe.each(names)("the example %s", (name) => {
       expect(rating.supply.dryBulb).toBeGreaterThan(8);
       expect(rating.supply.dryBulb).toBeLessThan(22);
     }
+  });
+
+  it("passes the rules of its owner, but for what is let go by name", () => {
+    const profile = shippedProfile(job.duty.ownerProfile ?? "");
+    const { findings, unsolved } = checkUnit(job.unit, job.duty, job.conditions, rules, profile, job.waivers);
+    expect(unsolved).toEqual([]);
+    expect(findings.filter(failsUnit).map(({ entry, value }) => `${entry.section}: ${entry.rule.id} ${value}`)).toEqual(
+      [],
+    );
+    for (const { by, reason } of job.waivers) expect(Math.min(by.length, reason.length)).toBeGreaterThan(3);
   });
 
   it("holds what common practice expects of such a machine on the wet-bulb day", () => {
