@@ -13,3 +13,18 @@ export function createSectionRating(): SectionRating {
     faceVelocity: 0,
   };
 }
+
+/**
+ * The record that a kind's own ones are copied from: `{ ...atRest, entering: createAir(), leaving: createAir() }` takes some
+ * microseconds, putting one together figure by figure some hundred times as long. Each figure is a fraction once, as it
+ * will be: a record that begins with whole numbers has its figures laid out anew when the first fraction comes.
+ */
+export function recordAtRest<Rating extends SectionRating>(record: Rating): Readonly<Rating> {
+  const figures = record as unknown as Record<string, unknown>;
+  for (const [name, figure] of Object.entries(record)) {
+    if (typeof figure !== "number") continue;
+    figures[name] = 0.5;
+    figures[name] = figure;
+  }
+  return record;
+}

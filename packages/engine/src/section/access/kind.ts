@@ -1,7 +1,7 @@
 import { boxFrictionLoss } from "#component/fitting-loss";
 import { choice, flag, quantity, type ValuesOf } from "#form/field";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import { defineKind, type Frame, type Note, type SectionCondition, type SectionRating } from "../contract.ts";
 import { frameArea } from "../damper-part.ts";
 import { requireFit } from "../fit.ts";
@@ -64,13 +64,15 @@ function rate(design: AccessDesign, air: Air, _: SectionCondition, out: AccessRa
 /** N above which a person finds a door hard to open or to hold: common practice of egress doors, from memory. */
 const heavyDoor = 130;
 
+const atRest = recordAtRest<AccessRating>({ ...createSectionRating(), density: 0, doorPressure: 0, handleForce: 0 });
+
 /** A space that a person enters. */
 export const access = defineKind({
   name: "access",
   meaning: "Walk-in space with a door, for cleaning and service",
   fields,
   prepare,
-  createRating: (): AccessRating => ({ ...createSectionRating(), density: 0, doorPressure: 0, handleForce: 0 }),
+  createRating: () => ({ ...atRest, entering: createAir(), leaving: createAir() }),
   rate,
   layout: (design) => ({ length: design.length, outside: 0 }),
   parts: accessParts,

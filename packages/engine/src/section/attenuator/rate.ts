@@ -1,8 +1,8 @@
 import { baffleFlowFactor, baffleInsertionLoss, baffleSelfNoise } from "#component/attenuator";
 import { aWeighting, octaveBands } from "#standard/fan-sound";
 import { baffleFlowNoise as flowNoiseLaw } from "#standard/sound-path";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import type { MadeSound, SectionRating, SectionSound } from "../contract.ts";
 import { absolutePressure, actualAirflow, airDensity, beginRating, endRating } from "../station.ts";
 import type { AttenuatorDesign } from "./design.ts";
@@ -21,17 +21,19 @@ export interface AttenuatorRating extends SectionRating {
   selfNoise: number;
 }
 
+const atRest = recordAtRest<AttenuatorRating>({
+  ...createSectionRating(),
+  actualAirflow: 0,
+  density: 0,
+  pressure: 0,
+  passageVelocity: 0,
+  lossAt250: 0,
+  selfNoise: 0,
+});
+
 /** A record to be filled. */
 export function createAttenuatorRating(): AttenuatorRating {
-  return {
-    ...createSectionRating(),
-    actualAirflow: 0,
-    density: 0,
-    pressure: 0,
-    passageVelocity: 0,
-    lossAt250: 0,
-    selfNoise: 0,
-  };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /** Rates the baffles: their pressure, and two figures of their sound. */

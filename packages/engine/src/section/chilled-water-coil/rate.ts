@@ -2,8 +2,8 @@ import { condensateFilmThickness } from "#component/coil/condensate-film";
 import type { LiquidSupply } from "#duty/condition";
 import { dewPointFromHumidityRatio } from "#fluid/dew-point";
 import { wetBulbFromHumidityRatio } from "#fluid/wet-bulb";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import { setFreezeFigures, standingLiquid } from "../coil/freeze.ts";
 import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil/liquid.ts";
 import { setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
@@ -45,27 +45,29 @@ export interface ChilledWaterCoilRating extends LiquidCoilFigures {
   wantedLeaving: number;
 }
 
+const atRest = recordAtRest<ChilledWaterCoilRating>({
+  ...createSectionRating(),
+  ...noLiquidCoilFigures,
+  sensibleCapacity: 0,
+  latentCapacity: 0,
+  condensate: 0,
+  filmLoading: 0,
+  panPitch: 0,
+  filmShare: 0,
+  leavingWetBulb: 0,
+  leavingDewPoint: 0,
+  wetShare: 0,
+  wetFactor: 1,
+  wetSurfaceEfficiency: 1,
+  carryOverVelocity: 0,
+  carryOverShare: 0,
+  fullFlowBasis: "no water",
+  wantedLeaving: 0,
+});
+
 /** A record to be filled. */
 export function createChilledWaterCoilRating(): ChilledWaterCoilRating {
-  return {
-    ...createSectionRating(),
-    ...noLiquidCoilFigures,
-    sensibleCapacity: 0,
-    latentCapacity: 0,
-    condensate: 0,
-    filmLoading: 0,
-    panPitch: 0,
-    filmShare: 0,
-    leavingWetBulb: 0,
-    leavingDewPoint: 0,
-    wetShare: 0,
-    wetFactor: 1,
-    wetSurfaceEfficiency: 1,
-    carryOverVelocity: 0,
-    carryOverShare: 0,
-    fullFlowBasis: "no water",
-    wantedLeaving: 0,
-  };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /** Rates the coil: its valve throttles to the leaving dry bulb wanted, or stands as the condition says. */

@@ -1,5 +1,5 @@
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import type { SectionRating } from "../contract.ts";
 import { actualAirflow, airDensity, beginRating, endRating } from "../station.ts";
 import type { DischargePlenumDesign } from "./design.ts";
@@ -19,19 +19,21 @@ export interface DischargePlenumRating extends SectionRating {
   ductStaticPressure: number;
 }
 
+const atRest = recordAtRest<DischargePlenumRating>({
+  ...createSectionRating(),
+  density: 0,
+  entryVelocity: 0,
+  plenumVelocity: 0,
+  ductVelocity: 0,
+  expansionLoss: 0,
+  turnLoss: 0,
+  ductEntryLoss: 0,
+  ductStaticPressure: 0,
+});
+
 /** A record for a discharge plenum. */
 export function createDischargePlenumRating(): DischargePlenumRating {
-  return {
-    ...createSectionRating(),
-    density: 0,
-    entryVelocity: 0,
-    plenumVelocity: 0,
-    ductVelocity: 0,
-    expansionLoss: 0,
-    turnLoss: 0,
-    ductEntryLoss: 0,
-    ductStaticPressure: 0,
-  };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /**

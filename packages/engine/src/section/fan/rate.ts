@@ -11,8 +11,8 @@ import {
 import { motorAllowedPower, motorInputPower } from "#component/motor";
 import { speedControlInputPower } from "#component/speed-control";
 import { springTransmissibility } from "#component/spring";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import type { FanRating, SectionCondition } from "../contract.ts";
 import { settleDryBulb } from "../settle-state.ts";
 import { actualAirflow, airDensity, beginRating, endRating, enthalpyFlow } from "../station.ts";
@@ -69,50 +69,52 @@ export interface FanSectionRating extends FanRating {
   transmissibility: number;
 }
 
+const atRest = recordAtRest<FanSectionRating>({
+  ...createSectionRating(),
+  electricPower: 0,
+  fansRunning: 0,
+  backflow: 0,
+  fanSpeed: 0,
+  speedAllowed: 0,
+  flowPerFan: 0,
+  density: 0,
+  tipSpeed: 0,
+  tipSpeedShare: 0,
+  inletVelocity: 0,
+  outletVelocity: 0,
+  flowCoefficient: 0,
+  pressureCoefficient: 0,
+  powerCoefficient: 0,
+  staticPressure: 0,
+  outletVelocityPressure: 0,
+  fanTotalPressure: 0,
+  inletEffectLoss: 0,
+  outletEffectLoss: 0,
+  backdraftLossPressure: 0,
+  totalPressureRise: 0,
+  staticEfficiency: 0,
+  totalEfficiency: 0,
+  shaftPower: 0,
+  peakShaftPower: 0,
+  driveEfficiency: 1,
+  motorOutput: 0,
+  motorInput: 0,
+  motorAllowed: 0,
+  motorLoad: 0,
+  peakMotorLoad: 0,
+  peakPressure: 0,
+  pressureToPeak: 0,
+  flowToStable: 0,
+  stable: 1,
+  temperatureRise: 0,
+  energyIndex: 0,
+  frequencyRatio: 0,
+  transmissibility: 1,
+});
+
 /** A record for a fan section. */
 export function createFanRating(): FanSectionRating {
-  return {
-    ...createSectionRating(),
-    electricPower: 0,
-    fansRunning: 0,
-    backflow: 0,
-    fanSpeed: 0,
-    speedAllowed: 0,
-    flowPerFan: 0,
-    density: 0,
-    tipSpeed: 0,
-    tipSpeedShare: 0,
-    inletVelocity: 0,
-    outletVelocity: 0,
-    flowCoefficient: 0,
-    pressureCoefficient: 0,
-    powerCoefficient: 0,
-    staticPressure: 0,
-    outletVelocityPressure: 0,
-    fanTotalPressure: 0,
-    inletEffectLoss: 0,
-    outletEffectLoss: 0,
-    backdraftLossPressure: 0,
-    totalPressureRise: 0,
-    staticEfficiency: 0,
-    totalEfficiency: 0,
-    shaftPower: 0,
-    peakShaftPower: 0,
-    driveEfficiency: 1,
-    motorOutput: 0,
-    motorInput: 0,
-    motorAllowed: 0,
-    motorLoad: 0,
-    peakMotorLoad: 0,
-    peakPressure: 0,
-    pressureToPeak: 0,
-    flowToStable: 0,
-    stable: 1,
-    temperatureRise: 0,
-    energyIndex: 0,
-    frequencyRatio: 0,
-    transmissibility: 1,
-  };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /** rev/s: a wheel slower than this stands; its pressure would be a millionth of a Pascal. */

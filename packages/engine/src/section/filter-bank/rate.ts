@@ -6,8 +6,8 @@ import {
   filterResistance,
 } from "#component/filter-medium";
 import { peakToMeanAfterResistance } from "#component/fitting-loss";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import type { SectionCondition, SectionRating } from "../contract.ts";
 import { actualAirflow, airDensity, beginRating, endRating } from "../station.ts";
 import type { FilterBankDesign } from "./design.ts";
@@ -35,25 +35,27 @@ export interface FilterBankRating extends SectionRating {
   lifeHours: number;
 }
 
+const atRest = recordAtRest<FilterBankRating>({
+  ...createSectionRating(),
+  actualAirflow: 0,
+  density: 0,
+  dryBulb: 0,
+  loading: 0,
+  panelVelocity: 0,
+  mediaVelocity: 0,
+  sectionVelocity: 0,
+  gapVelocity: 0,
+  filterLoss: 0,
+  cleanLoss: 0,
+  changeOutLoss: 0,
+  gapLoss: 0,
+  bypassShare: 0,
+  lifeHours: 0,
+});
+
 /** A record to be filled. */
 export function createFilterBankRating(): FilterBankRating {
-  return {
-    ...createSectionRating(),
-    actualAirflow: 0,
-    density: 0,
-    dryBulb: 0,
-    loading: 0,
-    panelVelocity: 0,
-    mediaVelocity: 0,
-    sectionVelocity: 0,
-    gapVelocity: 0,
-    filterLoss: 0,
-    cleanLoss: 0,
-    changeOutLoss: 0,
-    gapLoss: 0,
-    bypassShare: 0,
-    lifeHours: 0,
-  };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /** Pa through prefilter and filter at a velocity on the panels' faces. */

@@ -1,7 +1,7 @@
 import type { LiquidSupply } from "#duty/condition";
 import { findRoot } from "#numerics/find-root";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import { setFreezeFigures, standingLiquid } from "../coil/freeze.ts";
 import { type FreezestatFigures, noFreezestatFigures, setFreezestat } from "../coil/freezestat.ts";
 import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil/liquid.ts";
@@ -29,18 +29,20 @@ export interface HotWaterCoilRating extends LiquidCoilFigures, FreezestatFigures
   wantedLeaving: number;
 }
 
+const atRest = recordAtRest<HotWaterCoilRating>({
+  ...createSectionRating(),
+  ...noLiquidCoilFigures,
+  ...noFreezestatFigures,
+  supplyMassFlow: 0,
+  supplyTemperature: 0,
+  fullCapacity: 0,
+  fullFlowBasis: "no water",
+  wantedLeaving: 0,
+});
+
 /** A record to be filled. */
 export function createHotWaterCoilRating(): HotWaterCoilRating {
-  return {
-    ...createSectionRating(),
-    ...noLiquidCoilFigures,
-    ...noFreezestatFigures,
-    supplyMassFlow: 0,
-    supplyTemperature: 0,
-    fullCapacity: 0,
-    fullFlowBasis: "no water",
-    wantedLeaving: 0,
-  };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /** Rates the coil: flow or blend follows the leaving dry bulb wanted, or stands as the condition says. */

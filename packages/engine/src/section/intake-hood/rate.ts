@@ -2,8 +2,8 @@ import { abruptExpansionLoss } from "#component/fitting-loss";
 import { wireScreenPressureLoss } from "#component/wire-screen";
 import { condensedWaterEnthalpy } from "#fluid/moist-air";
 import { rainShareLifted, snowShareLifted } from "#fluid/precipitation";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import type { SectionCondition, SectionRating } from "../contract.ts";
 import { actualAirflow, airDensity, beginRating, endRating } from "../station.ts";
 import type { IntakeHoodDesign } from "./design.ts";
@@ -25,20 +25,22 @@ export interface IntakeHoodRating extends SectionRating {
   precipitation: number;
 }
 
+const atRest = recordAtRest<IntakeHoodRating>({
+  ...createSectionRating(),
+  actualAirflow: 0,
+  density: 0,
+  openingVelocity: 0,
+  throatVelocity: 0,
+  turnLoss: 0,
+  screenLoss: 0,
+  expansionLoss: 0,
+  precipitationShare: 0,
+  precipitation: 0,
+});
+
 /** A record to be filled. */
 export function createIntakeHoodRating(): IntakeHoodRating {
-  return {
-    ...createSectionRating(),
-    actualAirflow: 0,
-    density: 0,
-    openingVelocity: 0,
-    throatVelocity: 0,
-    turnLoss: 0,
-    screenLoss: 0,
-    expansionLoss: 0,
-    precipitationShare: 0,
-    precipitation: 0,
-  };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /** Rates the hood: pressure, and what rain or snow comes in with the air. */

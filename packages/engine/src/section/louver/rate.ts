@@ -1,8 +1,8 @@
 import { louverStillAirPenetration, windDrivenPassing } from "#component/louver";
 import { wireScreenPressureLoss } from "#component/wire-screen";
 import { condensedWaterEnthalpy } from "#fluid/moist-air";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import type { SectionCondition, SectionRating } from "../contract.ts";
 import { actualAirflow, airDensity, beginRating, endRating } from "../station.ts";
 import type { LouverDesign } from "./design.ts";
@@ -24,20 +24,22 @@ export interface LouverRating extends SectionRating {
   drained: number;
 }
 
+const atRest = recordAtRest<LouverRating>({
+  ...createSectionRating(),
+  actualAirflow: 0,
+  density: 0,
+  coreVelocity: 0,
+  freeVelocity: 0,
+  marginToOnset: 0,
+  louverLoss: 0,
+  screenLoss: 0,
+  carriedIn: 0,
+  drained: 0,
+});
+
 /** A record to be filled. */
 export function createLouverRating(): LouverRating {
-  return {
-    ...createSectionRating(),
-    actualAirflow: 0,
-    density: 0,
-    coreVelocity: 0,
-    freeVelocity: 0,
-    marginToOnset: 0,
-    louverLoss: 0,
-    screenLoss: 0,
-    carriedIn: 0,
-    drained: 0,
-  };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /** Rates the louver: pressure on the free-area velocity, and the rain or snow that comes through. */

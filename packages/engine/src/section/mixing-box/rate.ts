@@ -1,7 +1,7 @@
 import { angleFromLoss } from "#component/damper";
 import { density, enthalpyFromHumidityRatio, specificVolume } from "#fluid/moist-air";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import type { MixingRating, SectionCondition } from "../contract.ts";
 import { type DamperPart, damperBladeLoss, damperTorque } from "../damper-part.ts";
 import { settleDryBulb, settleState } from "../settle-state.ts";
@@ -35,32 +35,34 @@ export interface MixingBoxRating extends MixingRating {
   fog: number;
 }
 
+const atRest = recordAtRest<MixingBoxRating>({
+  ...createSectionRating(),
+  returnDryAirFlow: 0,
+  returnWaterFlow: 0,
+  returnEnthalpyFlow: 0,
+  returnImbalance: 0,
+  outsideAirShare: 1,
+  outsideVelocity: 0,
+  outsideDensity: 0,
+  outsideBladeAngle: 0,
+  outsideBladeLoss: 0,
+  outsideLoss: 0,
+  outsideTorque: 0,
+  returnVelocity: 0,
+  returnDensity: 0,
+  returnBladeAngle: 0,
+  returnBladeLoss: 0,
+  returnLoss: 0,
+  returnTorque: 0,
+  returnTotalPressure: 0,
+  returnDryBulb: 0,
+  coldestFilament: 0,
+  fog: 0,
+});
+
 /** A record to be filled. */
 export function createMixingBoxRating(): MixingBoxRating {
-  return {
-    ...createSectionRating(),
-    returnDryAirFlow: 0,
-    returnWaterFlow: 0,
-    returnEnthalpyFlow: 0,
-    returnImbalance: 0,
-    outsideAirShare: 1,
-    outsideVelocity: 0,
-    outsideDensity: 0,
-    outsideBladeAngle: 0,
-    outsideBladeLoss: 0,
-    outsideLoss: 0,
-    outsideTorque: 0,
-    returnVelocity: 0,
-    returnDensity: 0,
-    returnBladeAngle: 0,
-    returnBladeLoss: 0,
-    returnLoss: 0,
-    returnTorque: 0,
-    returnTotalPressure: 0,
-    returnDryBulb: 0,
-    coldestFilament: 0,
-    fog: 0,
-  };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /**

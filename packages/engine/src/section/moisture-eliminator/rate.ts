@@ -1,8 +1,8 @@
 import { peakToMeanAfterResistance } from "#component/fitting-loss";
 import { eliminatorCapture, eliminatorCutSize, eliminatorVelocityLimit } from "#component/moisture-eliminator";
 import { condensedWaterEnthalpy } from "#fluid/moist-air";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import type { SectionCondition, SectionRating } from "../contract.ts";
 import { actualAirflow, airDensity, beginRating, endRating } from "../station.ts";
 import type { MoistureEliminatorDesign } from "./design.ts";
@@ -19,9 +19,18 @@ export interface MoistureEliminatorRating extends SectionRating {
   cutSize: number;
 }
 
+const atRest = recordAtRest<MoistureEliminatorRating>({
+  ...createSectionRating(),
+  density: 0,
+  velocityLimit: 0,
+  capture: 0,
+  drained: 0,
+  cutSize: 0,
+});
+
 /** A record to be filled. */
 export function createMoistureEliminatorRating(): MoistureEliminatorRating {
-  return { ...createSectionRating(), density: 0, velocityLimit: 0, capture: 0, drained: 0, cutSize: 0 };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /** Rates the eliminator: pressure, and the drops that it catches. */

@@ -1,8 +1,8 @@
 import { liquidPressureDrop } from "#component/coil/liquid-pressure";
 import { solveCoil } from "#component/coil/march";
 import type { ExhaustAir } from "#duty/condition";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import { setFreezeFigures, standingLiquid } from "../coil/freeze.ts";
 import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil/liquid.ts";
 import { setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
@@ -44,26 +44,28 @@ export interface RecoveryCoilRating extends LiquidCoilFigures {
   wantedLeaving: number;
 }
 
+const atRest = recordAtRest<RecoveryCoilRating>({
+  ...createSectionRating(),
+  ...noLiquidCoilFigures,
+  fullCapacity: 0,
+  bypassShare: 0,
+  temperatureEffectiveness: 0,
+  loopPressureDrop: 0,
+  intoExhaust: 0,
+  frostLimit: 0,
+  exhaustLeavingDryBulb: 0,
+  exhaustLeavingHumidityRatio: 0,
+  exhaustCondensate: 0,
+  exhaustColdestSurface: 0,
+  frostMargin: 0,
+  frostGivenUp: 0,
+  bypassFor: "nothing",
+  wantedLeaving: 0,
+});
+
 /** A record to be filled. */
 export function createRecoveryCoilRating(): RecoveryCoilRating {
-  return {
-    ...createSectionRating(),
-    ...noLiquidCoilFigures,
-    fullCapacity: 0,
-    bypassShare: 0,
-    temperatureEffectiveness: 0,
-    loopPressureDrop: 0,
-    intoExhaust: 0,
-    frostLimit: 0,
-    exhaustLeavingDryBulb: 0,
-    exhaustLeavingHumidityRatio: 0,
-    exhaustCondensate: 0,
-    exhaustColdestSurface: 0,
-    frostMargin: 0,
-    frostGivenUp: 0,
-    bypassFor: "nothing",
-    wantedLeaving: 0,
-  };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /** K between exhaust and entering air below which the pump rests. */

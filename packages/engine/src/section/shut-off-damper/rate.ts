@@ -1,5 +1,5 @@
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import type { SectionCondition, SectionRating } from "../contract.ts";
 import { damperBladeLoss, damperTorque } from "../damper-part.ts";
 import { actualAirflow, airDensity, beginRating, endRating } from "../station.ts";
@@ -13,9 +13,17 @@ export interface ShutOffDamperRating extends SectionRating {
   torque: number;
 }
 
+const atRest = recordAtRest<ShutOffDamperRating>({
+  ...createSectionRating(),
+  density: 0,
+  bladeAngle: 0,
+  bladeLoss: 0,
+  torque: 0,
+});
+
 /** A record to be filled. */
 export function createShutOffDamperRating(): ShutOffDamperRating {
-  return { ...createSectionRating(), density: 0, bladeAngle: 0, bladeLoss: 0, torque: 0 };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /** Rates the damper as it stands: closed when the unit's dampers are closed, else at its angle. */

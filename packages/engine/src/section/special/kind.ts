@@ -1,5 +1,5 @@
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import { defineKind, type Note, type SectionCondition, type SectionRating } from "../contract.ts";
 import { pencilFor } from "../pencil.ts";
 import { actualAirflow, airDensity, beginRating, endRating } from "../station.ts";
@@ -24,13 +24,15 @@ function rate(design: SpecialDesign, air: Air, _: SectionCondition, out: Special
   endRating(out, design.area);
 }
 
+const atRest = recordAtRest<SpecialRating>({ ...createSectionRating(), actualAirflow: 0, density: 0, enteredLoss: 0 });
+
 /** A one-off that the engineer describes. */
 export const special = defineKind({
   name: "special",
   meaning: "A one-off section described by its entered pressure curve, length, mass, price and source",
   fields: specialFields,
   prepare: prepareSpecial,
-  createRating: (): SpecialRating => ({ ...createSectionRating(), actualAirflow: 0, density: 0, enteredLoss: 0 }),
+  createRating: () => ({ ...atRest, entering: createAir(), leaving: createAir() }),
   rate,
   layout: (design) => ({ length: design.length, outside: 0 }),
   parts: specialParts,

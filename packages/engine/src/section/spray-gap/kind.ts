@@ -1,7 +1,7 @@
 import { boxFrictionLoss } from "#component/fitting-loss";
 import { quantity, type ValuesOf } from "#form/field";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import { defineKind, type Frame, type SectionCondition, type SectionRating } from "../contract.ts";
 import { frameArea } from "../damper-part.ts";
 import { requireFit } from "../fit.ts";
@@ -51,13 +51,15 @@ function rate(design: SprayGapDesign, air: Air, _: SectionCondition, out: SprayG
   endRating(out, design.area);
 }
 
+const atRest = recordAtRest<SprayGapRating>({ ...createSectionRating(), density: 0 });
+
 /** A short space before a coil face. */
 export const sprayGap = defineKind({
   name: "spray gap",
   meaning: "Short space before a coil face, washed through hatches, not entered",
   fields,
   prepare,
-  createRating: (): SprayGapRating => ({ ...createSectionRating(), density: 0 }),
+  createRating: () => ({ ...atRest, entering: createAir(), leaving: createAir() }),
   rate,
   layout: (design) => ({ length: design.length, outside: 0 }),
   parts: sprayGapParts,

@@ -1,8 +1,8 @@
 import type { SteamSupply } from "#duty/condition";
 import { steamSaturationTemperature } from "#fluid/steam";
 import { findRoot } from "#numerics/find-root";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import { closeEnergy, endCoilRating, setCoilLosses, setFaceVelocity, wantedBehindFins } from "../coil/state.ts";
 import {
   createSteamRoom,
@@ -34,19 +34,21 @@ export interface FaceBypassRating extends SteamCoilFigures {
   bypassPathLoss: number;
 }
 
+const atRest = recordAtRest<FaceBypassRating>({
+  ...createSectionRating(),
+  ...noSteamCoilFigures,
+  wantedLeaving: 0,
+  faceShare: 1,
+  laneLeaving: 0,
+  laneVelocity: 0,
+  bypassVelocity: 0,
+  facePathLoss: 0,
+  bypassPathLoss: 0,
+});
+
 /** A record to be filled. */
 export function createFaceBypassRating(): FaceBypassRating {
-  return {
-    ...createSectionRating(),
-    ...noSteamCoilFigures,
-    wantedLeaving: 0,
-    faceShare: 1,
-    laneLeaving: 0,
-    laneVelocity: 0,
-    bypassVelocity: 0,
-    facePathLoss: 0,
-    bypassPathLoss: 0,
-  };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /** Velocity heads of the open face dampers, on the lanes' face. */

@@ -1,7 +1,7 @@
 import type { SteamSupply } from "#duty/condition";
 import { steamSaturationTemperature } from "#fluid/steam";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import { closeEnergy, setCoilPressure, wantedBehindFins } from "../coil/state.ts";
 import {
   createSteamRoom,
@@ -26,9 +26,11 @@ export interface SteamCoilRating extends SteamCoilFigures {
   wantedLeaving: number;
 }
 
+const atRest = recordAtRest<SteamCoilRating>({ ...createSectionRating(), ...noSteamCoilFigures, wantedLeaving: 0 });
+
 /** A record to be filled. */
 export function createSteamCoilRating(): SteamCoilRating {
-  return { ...createSectionRating(), ...noSteamCoilFigures, wantedLeaving: 0 };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /** How the valve stands. */

@@ -4,8 +4,8 @@ import { relativeHumidityFromHumidityRatio } from "#fluid/moist-air";
 import { saturationHumidityRatio } from "#fluid/saturation";
 import { steamLiquidEnthalpy, steamVapourEnthalpy } from "#fluid/steam";
 import { findRoot } from "#numerics/find-root";
-import type { Air } from "../air.ts";
-import { createSectionRating } from "../base-rating.ts";
+import { type Air, createAir } from "../air.ts";
+import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import type { SectionCondition, SectionRating } from "../contract.ts";
 import { settleDryBulb } from "../settle-state.ts";
 import { absolutePressure, actualAirflow, airDensity, beginRating, endRating, enthalpyFlow } from "../station.ts";
@@ -34,22 +34,24 @@ export interface SteamHumidifierRating extends SectionRating {
   limit: HumidifierLimit;
 }
 
+const atRest = recordAtRest<SteamHumidifierRating>({
+  ...createSectionRating(),
+  density: 0,
+  steamToAir: 0,
+  steamUsed: 0,
+  condensate: 0,
+  steamEnthalpy: 0,
+  condensingHeat: 0,
+  wantedHumidityRatio: 0,
+  humidityRatio: 0,
+  relativeHumidity: 0,
+  absorptionDistance: 0,
+  limit: "none",
+});
+
 /** A record to be filled. */
 export function createSteamHumidifierRating(): SteamHumidifierRating {
-  return {
-    ...createSectionRating(),
-    density: 0,
-    steamToAir: 0,
-    steamUsed: 0,
-    condensate: 0,
-    steamEnthalpy: 0,
-    condensingHeat: 0,
-    wantedHumidityRatio: 0,
-    humidityRatio: 0,
-    relativeHumidity: 0,
-    absorptionDistance: 0,
-    limit: "none",
-  };
+  return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
 /** Rates the humidifier: steam up to what is wanted, what valve and panel pass, and what the air takes up. */
