@@ -1,6 +1,7 @@
 import type { Condition } from "#duty/condition";
 import { standardAirDensity } from "#quantity/standard-air";
 import { createAir } from "#section/air";
+import { shareRoom } from "#section/room";
 import { actualAirflow } from "#section/station";
 import { learn, solveQuickly } from "./quick-search.ts";
 import type { UnitRating } from "./rating.ts";
@@ -12,7 +13,11 @@ import { Choked, fanRatingAt } from "./walk.ts";
 /** A rating to be filled again and again for one unit; `like` is one of the same unit whose last solution is a near start. */
 export function createUnitRating(unit: Unit, condition: Condition, like?: UnitRating): UnitRating {
   const rating = emptyRating(unit, condition);
-  if (like !== undefined) shareSearch(like, rating, unit);
+  if (like === undefined) return rating;
+  shareSearch(like, rating, unit);
+  rating.sections.forEach((record, index) => {
+    shareRoom(like.sections[index]!, record);
+  });
   return rating;
 }
 

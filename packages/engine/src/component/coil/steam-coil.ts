@@ -2,7 +2,7 @@ import type { Liquid } from "#fluid/liquid";
 import { setAirSide } from "./coefficients.ts";
 import type { Coil } from "./coil.ts";
 import { type CoilInlet, type CoilWork, createCoilWork } from "./performance.ts";
-import { condensingCoefficient } from "./steam-side.ts";
+import { condensingCoefficient, leastDifference } from "./steam-side.ts";
 
 /** What a steam coil does with its surface at one steam temperature all over. Owned by the caller. */
 export interface SteamPerformance {
@@ -27,6 +27,8 @@ export interface SteamPerformance {
 export interface SteamWork {
   readonly inlet: CoilInlet;
   readonly work: CoilWork;
+  /** K across the condensate film, as it was found last: the start of the next solution. */
+  filmDifference: number;
 }
 
 /** Stands where a liquid is asked that the steam side does not have. */
@@ -75,6 +77,7 @@ export function createSteamWork(): SteamWork {
       liquidTemperature: 0,
     },
     work: createCoilWork(),
+    filmDifference: 5,
   };
 }
 
@@ -124,19 +127,24 @@ export function solveSteamCoil(
   const behind = (coil.wallRow + coil.foulingRow) / rows;
   const area = coil.insideRow * rows;
   const diameter = coil.bank.tubeInsideDiameter;
-  let filmDifference = 5;
+  const perFilm = coil.surface.tubeHeatFactor * area;
+  const atOneKelvin = condensingCoefficient(steamTemperature, diameter, 1);
+  let difference = room.filmDifference;
   let film = 0;
   for (let k = 0; k < 20; k++) {
-    out.condensingCoefficient = condensingCoefficient(steamTemperature, diameter, filmDifference);
-    film = 1 / (coil.surface.tubeHeatFactor * out.condensingCoefficient * area);
+    out.condensingCoefficient = atOneKelvin / Math.sqrt(Math.sqrt(difference));
+    film = 1 / (perFilm * out.condensingCoefficient);
     out.conductance = 1 / (outside + behind + film);
     out.effectiveness = 1 - Math.exp(-out.conductance / c.airCapacity);
     out.heat = out.effectiveness * c.airCapacity * (steamTemperature - dryBulb);
-    const next = Math.max(0.1, Math.abs(out.heat) * film);
-    const change = Math.abs(next - filmDifference);
-    filmDifference = next;
-    if (change < 1e-6 * next) break;
+    // The film's difference at this heat, d = q d^¼ / (h₁ A); the heat itself hardly hangs on it.
+    const atHeat = Math.abs(out.heat) / (perFilm * atOneKelvin);
+    const next = Math.max(leastDifference, atHeat * Math.cbrt(atHeat));
+    const change = Math.abs(next - difference);
+    difference = next;
+    if (change < 1e-9 * next) break;
   }
+  room.filmDifference = difference;
   out.leavingDryBulb = dryBulb + out.heat / c.airCapacity;
   out.leavingFilament = filament + out.effectiveness * (steamTemperature - filament);
   out.airReynolds = c.airReynolds;

@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { drainTemperature, stallAirTemperature, steamTemperatureNeeded } from "./steam-side.ts";
+import {
+  steamLatentHeat,
+  steamLiquidConductivity,
+  steamLiquidSpecificVolume,
+  steamLiquidViscosity,
+  steamSaturationPressure,
+} from "#fluid/steam";
+import { condensingCoefficient, drainTemperature, stallAirTemperature, steamTemperatureNeeded } from "./steam-side.ts";
 
 const fahrenheit = (celsius: number) => celsius * 1.8 + 32;
 const celsius = (value: number) => (value - 32) / 1.8;
@@ -47,5 +54,17 @@ describe("stall of a modulated steam coil", () => {
     [5, 9.2],
   ])("stalls in colder air against %f psig of condensate return", (back, published) => {
     expect(Math.abs(onset(0, 50, 25, steamAt(back)) - published)).toBeLessThan(0.2);
+  });
+});
+
+describe("the condensate film", () => {
+  it("is that of the steam functions, put into Nusselt's formula term by term: as near as these are to their equations", () => {
+    for (let temperature = 10; temperature <= 203; temperature += 0.7) {
+      const p = steamSaturationPressure(temperature);
+      const group =
+        (steamLiquidConductivity(p) ** 3 * 9.80665 * steamLatentHeat(p)) /
+        (steamLiquidSpecificVolume(p) ** 2 * steamLiquidViscosity(p) * 0.02 * 5);
+      expect(condensingCoefficient(temperature, 0.02, 5) / (0.612 * group ** 0.25) - 1).toBeCloseTo(0, 5);
+    }
   });
 });

@@ -6,10 +6,29 @@ import {
   steamSaturationPressure,
   steamSaturationTemperature,
 } from "#fluid/steam";
+import { chebyshevFit, evaluateFit, type Fit } from "#numerics/chebyshev";
 
 /** m/s², and Pa per metre of standing condensate near 90 °C. */
 const gravity = 9.80665;
 const condensateWeight = 965 * gravity;
+
+/** K across a film of condensate below which none is counted. */
+export const leastDifference = 0.1;
+
+const COLDEST = 10;
+const HOTTEST = 203;
+
+/** What the film takes from the condensate along saturation, [k³ρ²g h_fg/μ]^¼: made when the module is read; its error is bounded in the tests. */
+const FILM: Fit = chebyshevFit(filmGroup, COLDEST, HOTTEST, 16);
+
+function filmGroup(temperature: number): number {
+  const pressure = steamSaturationPressure(temperature);
+  const conductivity = steamLiquidConductivity(pressure);
+  const density = 1 / steamLiquidSpecificVolume(pressure);
+  const group =
+    (conductivity ** 3 * density ** 2 * gravity * steamLatentHeat(pressure)) / steamLiquidViscosity(pressure);
+  return Math.sqrt(Math.sqrt(group));
+}
 
 /**
  * Coefficient of steam that condenses inside a tube and drains along its bottom, by Nusselt's film in the form that the
@@ -24,13 +43,8 @@ const condensateWeight = 965 * gravity;
  * @source nbsir-84-2996 steam coil routine, 0.612 [k³ρ²g h_fg/(μ D ΔT)]^¼
  */
 export function condensingCoefficient(temperature: number, diameter: number, difference: number): number {
-  const pressure = steamSaturationPressure(Math.min(203, Math.max(10, temperature)));
-  const conductivity = steamLiquidConductivity(pressure);
-  const density = 1 / steamLiquidSpecificVolume(pressure);
-  const group =
-    (conductivity ** 3 * density ** 2 * gravity * steamLatentHeat(pressure)) /
-    (steamLiquidViscosity(pressure) * diameter * Math.max(0.1, difference));
-  return 0.612 * Math.sqrt(Math.sqrt(group));
+  const film = evaluateFit(FILM, Math.min(HOTTEST, Math.max(COLDEST, temperature)));
+  return (0.612 * film) / Math.sqrt(Math.sqrt(diameter * Math.max(leastDifference, difference)));
 }
 
 /**

@@ -9,13 +9,14 @@ import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from ".
 import { setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
 import {
   type CoilRoom,
-  coilRoomOf,
+  createCoilRoom,
   type FullFlowBasis,
   fullFlowOf,
   solveAtFlow,
   throttledShare,
 } from "../coil/valve.ts";
 import type { SectionCondition } from "../contract.ts";
+import { roomOf } from "../room.ts";
 import { absolutePressure, beginRating } from "../station.ts";
 import type { ChilledWaterCoilDesign } from "./design.ts";
 
@@ -79,7 +80,7 @@ export function rateChilledWaterCoil(
 ): void {
   beginRating(air, out);
   const { block } = design;
-  const room = coilRoomOf(out);
+  const room = roomOf(out, createCoilRoom);
   const { inlet, performance } = room;
   const supply = at.condition.utilities.chilledWater;
   setInletAir(block, air, inlet);

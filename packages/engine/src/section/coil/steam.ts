@@ -17,6 +17,7 @@ import type { SteamSupply } from "#duty/condition";
 import type { Liquid } from "#fluid/liquid";
 import { steamLatentHeat, steamSaturationPressure, steamSaturationTemperature } from "#fluid/steam";
 import { choice, flag, quantity } from "#form/field";
+import type { RootGuess } from "#numerics/find-root-near";
 import type { SectionCondition } from "../contract.ts";
 import type { CoilBlock } from "./block.ts";
 import { type FreezeFigures, noFreezeFigures, setFreezeFigures } from "./freeze.ts";
@@ -138,11 +139,17 @@ export const noSteamCoilFigures = {
 export interface SteamRoom {
   readonly steam: SteamWork;
   readonly performance: SteamPerformance;
+  /** Share of the air over the lanes of a coil with face and bypass. */
+  readonly faceShare: RootGuess;
 }
 
 /** Room for the solutions of one coil on steam. */
 export function createSteamRoom(): SteamRoom {
-  return { steam: createSteamWork(), performance: createSteamPerformance() };
+  return {
+    steam: createSteamWork(),
+    performance: createSteamPerformance(),
+    faceShare: { at: Number.NaN, slope: 0 },
+  };
 }
 
 /** Solves one coil at `dryAirFlow` kg/s of its own and a steam temperature; `out.entering` is the air. */

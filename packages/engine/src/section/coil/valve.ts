@@ -46,18 +46,6 @@ export function createCoilRoom(): CoilRoom {
   };
 }
 
-const rooms = new WeakMap<object, CoilRoom>();
-
-/** The room that belongs to a record: its searches start where they ended for the record's last rating. */
-export function coilRoomOf(record: object): CoilRoom {
-  let room = rooms.get(record);
-  if (room === undefined) {
-    room = createCoilRoom();
-    rooms.set(record, room);
-  }
-  return room;
-}
-
 /** How a coil's flow with the valve open came about. */
 export type FullFlowBasis = "given" | "temperature change" | "highest velocity";
 

@@ -8,13 +8,14 @@ import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from ".
 import { setCoilPressure, setInletAir, setLeavingAir, wantedBehindFins } from "../coil/state.ts";
 import {
   type CoilRoom,
-  coilRoomOf,
+  createCoilRoom,
   type FullFlowBasis,
   fullFlowOf,
   solveAtFlow,
   throttledShare,
 } from "../coil/valve.ts";
 import type { SectionCondition } from "../contract.ts";
+import { roomOf } from "../room.ts";
 import { beginRating } from "../station.ts";
 import type { HotWaterCoilDesign } from "./design.ts";
 
@@ -54,7 +55,7 @@ export function rateHotWaterCoil(
 ): void {
   beginRating(air, out);
   const { block } = design;
-  const room = coilRoomOf(out);
+  const room = roomOf(out, createCoilRoom);
   const { inlet, performance } = room;
   const supply = at.condition.utilities.heatingWater;
   setInletAir(block, air, inlet);

@@ -7,6 +7,7 @@ import { setFreezeFigures, standingLiquid } from "../coil/freeze.ts";
 import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil/liquid.ts";
 import { setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
 import type { SectionCondition } from "../contract.ts";
+import { roomOf } from "../room.ts";
 import { beginRating } from "../station.ts";
 import type { RecoveryCoilDesign } from "./design.ts";
 import {
@@ -78,15 +79,8 @@ interface LoopRoom {
   readonly search: BypassSearch;
 }
 
-const rooms = new WeakMap<RecoveryCoilRating, LoopRoom>();
-
-function loopRoomOf(record: RecoveryCoilRating): LoopRoom {
-  let room = rooms.get(record);
-  if (room === undefined) {
-    room = { whole: createLoop(), throttled: createLoop(), search: createBypassSearch() };
-    rooms.set(record, room);
-  }
-  return room;
+function createLoopRoom(): LoopRoom {
+  return { whole: createLoop(), throttled: createLoop(), search: createBypassSearch() };
 }
 
 /** Rates the loop: heat flows from the warmer air to the colder; the valve keeps set point and frost limit. */
@@ -97,7 +91,7 @@ export function rateRecoveryCoil(
   out: RecoveryCoilRating,
 ): void {
   beginRating(air, out);
-  const room = loopRoomOf(out);
+  const room = roomOf(out, createLoopRoom);
   const stream = at.condition.exhaust;
   out.frostLimit = design.frostLimit;
   out.frostGivenUp = 0;

@@ -1,6 +1,7 @@
 import type { SteamSupply } from "#duty/condition";
 import { steamSaturationTemperature } from "#fluid/steam";
 import { findRoot } from "#numerics/find-root";
+import { findRootNear } from "#numerics/find-root-near";
 import { type Air, createAir } from "../air.ts";
 import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import { closeEnergy, endCoilRating, setCoilLosses, setFaceVelocity, wantedBehindFins } from "../coil/state.ts";
@@ -16,6 +17,7 @@ import {
   solveAtSteam,
 } from "../coil/steam.ts";
 import type { SectionCondition } from "../contract.ts";
+import { roomOf } from "../room.ts";
 import { actualAirflow, airDensity, beginRating } from "../station.ts";
 import type { FaceBypassDesign } from "./design.ts";
 
@@ -59,7 +61,7 @@ export function rateFaceBypass(design: FaceBypassDesign, air: Air, at: SectionCo
   beginRating(air, out);
   const { block, damperLeakage } = design;
   const supply = at.condition.utilities.steam;
-  const room = createSteamRoom();
+  const room = roomOf(out, createSteamRoom);
   out.wantedLeaving = at.operation.heatingLeaving ?? air.dryBulb;
   out.supplySteamTemperature = supply === undefined ? air.dryBulb : steamSaturationTemperature(supply.pressure);
   out.neededSteamTemperature = out.supplySteamTemperature;
@@ -103,6 +105,9 @@ function solveShare(design: FaceBypassDesign, share: number, room: SteamRoom, ou
   solveAtSteam(block, flow, out.supplySteamTemperature, room, out);
 }
 
+/** K of mixed air to which the share is brought: a hundred millionth of what the steam gives. */
+const riseTolerance = 2e-9;
+
 /** Share of the air over the lanes at which the mixture has the dry bulb wanted, within what the dampers can do. */
 function shareFor(design: FaceBypassDesign, most: number, room: SteamRoom, out: FaceBypassRating): number {
   const least = design.damperLeakage;
@@ -111,9 +116,14 @@ function shareFor(design: FaceBypassDesign, most: number, room: SteamRoom, out: 
     solveShare(design, share, room, out);
     return share * (room.performance.leavingDryBulb - out.entering.dryBulb) - (wanted - out.entering.dryBulb);
   };
+  const near = findRootNear(rise, room.faceShare, least, most, riseTolerance);
+  if (!Number.isNaN(near)) return near;
   if (rise(most) <= 0) return most;
   if (least === 0 || rise(least) >= 0) return least;
-  return findRoot(rise, least, most, 1e-10);
+  const share = findRoot(rise, least, most, 1e-10);
+  room.faceShare.at = share;
+  room.faceShare.slope = room.performance.leavingDryBulb - out.entering.dryBulb;
+  return share;
 }
 
 function setHeated(design: FaceBypassDesign, room: SteamRoom, out: FaceBypassRating): void {

@@ -17,6 +17,7 @@ import {
   vacuumBreakerOpens,
 } from "../coil/steam.ts";
 import type { SectionCondition } from "../contract.ts";
+import { roomOf } from "../room.ts";
 import { beginRating } from "../station.ts";
 import type { SteamCoilDesign } from "./design.ts";
 
@@ -42,7 +43,7 @@ export function rateSteamCoil(design: SteamCoilDesign, air: Air, at: SectionCond
   const supply = at.condition.utilities.steam;
   const valve = valveStand(design, air, supply, at);
   out.wantedLeaving = at.operation.heatingLeaving ?? air.dryBulb;
-  const room = createSteamRoom();
+  const room = roomOf(out, createSteamRoom);
   const flow = air.dryAirFlow / design.block.stacked;
   out.supplySteamTemperature = supply === undefined ? air.dryBulb : steamSaturationTemperature(supply.pressure);
   out.neededSteamTemperature = out.supplySteamTemperature;
