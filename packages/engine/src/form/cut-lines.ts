@@ -48,6 +48,26 @@ export function nestedLines(names: readonly (string | number)[], last: readonly 
   return [`${key}:`, ...indented(2, nestedLines(rest, last))];
 }
 
+/** True where a blank line stands before an item and behind the one before it. */
+function isBlankBetween(text: string, spans: readonly Span[], index: number): boolean {
+  const [before, span] = [spans[index - 1], spans[index]];
+  return before !== undefined && span !== undefined && /\n[ \t]*\r?\n/.test(text.slice(before.end, span.start));
+}
+
+/** Takes out an item of a list with its lines, and the blank line that set it off. */
+export function cutItemLines(text: string, spans: readonly Span[], index: number): Attempt {
+  const cut = cutLines(text, spans, index);
+  if (typeof cut === "string" || cut.inserted !== "" || text[cut.end - 1] !== "\n") return cut;
+  const above = cut.start === 0 ? 0 : lineStart(text, cut.start - 1);
+  if (index > 0) return isBlank(text.slice(above, cut.start)) ? { ...cut, start: above } : cut;
+  const below = text.indexOf("\n", cut.end) + 1;
+  return spans.length > 1 && isBlank(text.slice(cut.end, below)) ? { ...cut, end: below } : cut;
+}
+
+function isBlank(line: string): boolean {
+  return line.endsWith("\n") && line.trim() === "";
+}
+
 /** Takes out an entry or an item with its lines. */
 export function cutLines(text: string, spans: readonly Span[], index: number): Attempt {
   const span = spans[index] as Span;
@@ -63,6 +83,26 @@ export function cutLines(text: string, spans: readonly Span[], index: number): A
   return { start, end, inserted: "" };
 }
 
+/**
+ * The items of a list as whole lines without their last line break, each with the comment lines right above it; undefined
+ * where a dash does not begin its line.
+ */
+export function linedSpans(text: string, spans: readonly Span[]): readonly Span[] | undefined {
+  const lined = spans.map(({ start, end }) => {
+    const own = lineStart(text, start);
+    if (/\S/.test(text.slice(own, start).replace(/^\ufeff/, ""))) return undefined;
+    let first = own;
+    while (first > 0) {
+      const above = lineStart(text, first - 1);
+      if (!/^\s*#/.test(text.slice(above, first))) break;
+      first = above;
+    }
+    const last = lineEnd(text, end);
+    return { start: first, end: text[last - 1] === "\n" ? last - (text[last - 2] === "\r" ? 2 : 1) : last };
+  });
+  return lined.every((span) => span !== undefined) ? lined : undefined;
+}
+
 /** An item as lines behind a dash. */
 export function itemLines(item: string): string[] {
   const [first = "", ...others] = item.replace(/\s+$/, "").split(/\r?\n/);
@@ -73,9 +113,10 @@ export function itemLines(item: string): string[] {
 export function betweenLines(text: string, list: YAMLSeq.Parsed, index: number, item: string): Attempt {
   const spans = itemSpans(list);
   const lines = indented(columnOf(text, dashOf(list, 0)), itemLines(item));
-  if (index > 0) return linesAfter(text, (spans[index - 1] as Span).end, lines);
+  const isSpaced = isBlankBetween(text, spans, Math.max(1, Math.min(index, spans.length - 1)));
+  if (index > 0) return linesAfter(text, (spans[index - 1] as Span).end, isSpaced ? ["", ...lines] : lines);
   const at = lineStart(text, dashOf(list, 0));
   if (/\S/.test(text.slice(at, dashOf(list, 0)))) return afterDash;
   const line = newLine(text);
-  return { start: at, end: at, inserted: `${lines.join(line)}${line}` };
+  return { start: at, end: at, inserted: `${lines.join(line)}${line}${isSpaced ? line : ""}` };
 }

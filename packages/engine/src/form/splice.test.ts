@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { insertItem, removeAt, type Splice, spliceEdit } from "./splice.ts";
+import { insertItem, moveItem, removeAt, type Splice, spliceEdit } from "./splice.ts";
 
 const job = `# for the marine wing
 tag:   "AHU 1"      # on the drawings
@@ -198,5 +198,54 @@ describe("putting an item into a list", () => {
       ok: false,
       problem: expect.stringMatching(/cannot be read/),
     });
+  });
+});
+
+describe("a list whose items stand apart", () => {
+  const apart = "a:\n  - x: 1\n\n  - x: 2\n\n# end\nb: 3\n";
+
+  it.each([
+    [0, "a:\n  - n: 9\n\n  - x: 1\n\n  - x: 2\n\n# end\nb: 3\n"],
+    [1, "a:\n  - x: 1\n\n  - n: 9\n\n  - x: 2\n\n# end\nb: 3\n"],
+    [2, "a:\n  - x: 1\n\n  - x: 2\n\n  - n: 9\n\n# end\nb: 3\n"],
+  ])("takes a new one at %d as apart, and gives it back with its blank line", (index, now) => {
+    const put = edited(insertItem(apart, "a", index, "n: 9"));
+    expect(put).toBe(now);
+    expect(edited(removeAt(put, `a[${index}]`))).toBe(apart);
+  });
+});
+
+describe("moving an item", () => {
+  const list =
+    "a:\n  # of one\n  - n: one # 1\n    deep: { x: 1 }\n\n  - n: two\n  # of three\n  # too\n  - n: three\n\n# end\nb: 3";
+
+  it("takes its comment along, and leaves blank lines where they are", () => {
+    expect(edited(moveItem(list, "a", 0, 2))).toBe(
+      "a:\n  - n: two\n\n  # of three\n  # too\n  - n: three\n  # of one\n  - n: one # 1\n    deep: { x: 1 }\n\n# end\nb: 3",
+    );
+    expect(edited(moveItem(list, "a", 2, 1))).toBe(
+      "a:\n  # of one\n  - n: one # 1\n    deep: { x: 1 }\n\n  # of three\n  # too\n  - n: three\n  - n: two\n\n# end\nb: 3",
+    );
+  });
+
+  it.each([
+    [0, 0],
+    [0, 1],
+    [0, 2],
+    [1, 2],
+    [2, 0],
+  ])("from %d to %d and back gives the same bytes, with either line end", (from, to) => {
+    for (const text of [list, list.replaceAll("\n", "\r\n"), "a:\n  - 1\n  - 2\n\n  - 3"]) {
+      const there = edited(moveItem(text, "a", from, to));
+      expect(there === text).toBe(from === to);
+      expect(edited(moveItem(there, "a", to, from))).toBe(text);
+    }
+  });
+
+  it("works in brackets, and says why it cannot be done", () => {
+    expect(edited(moveItem("a: [1, { x: 2 },  3]\n", "a", 1, 2))).toBe("a: [1, 3,  { x: 2 }]\n");
+    expect(moveItem(list, "a", 0, 3)).toMatchObject({ ok: false, problem: "the list has 3 items" });
+    expect(moveItem(list, "b", 0, 1)).toMatchObject({ ok: false, problem: "what stands there is not a list" });
+    expect(moveItem(job, "unit.sections", 3, 0)).toMatchObject({ ok: false });
   });
 });

@@ -1,12 +1,14 @@
 import { isCollection, isMap, isScalar, isSeq, type YAMLMap, type YAMLSeq } from "yaml";
-import { type Attempt, afterDash, entrySpans, itemSpans } from "./cut.ts";
+import { type Attempt, afterDash, entrySpans, itemSpans, type Span } from "./cut.ts";
 import { cutFromBraces, inBrackets, intoBrackets } from "./cut-braces.ts";
 import {
   betweenLines,
   columnOf,
+  cutItemLines,
   cutLines,
   indented,
   itemLines,
+  linedSpans,
   linesAfter,
   nestedLines,
   newLine,
@@ -81,7 +83,8 @@ export function removeAt(text: string, path: string): Splice {
       if (parent === undefined) return "the whole text cannot be taken out";
       const spans = isMap(parent) ? entrySpans(parent as YAMLMap.Parsed) : itemSpans(parent as YAMLSeq.Parsed);
       const index = isMap(parent) ? parent.items.indexOf(found.entry as Entry) : (steps.at(-1) as number);
-      return parent.flow === true ? cutFromBraces(spans, index) : cutLines(text, spans, index);
+      if (parent.flow === true) return cutFromBraces(spans, index);
+      return isMap(parent) ? cutLines(text, spans, index) : cutItemLines(text, spans, index);
     },
   );
 }
@@ -107,6 +110,26 @@ export function insertItem(text: string, listPath: string, index: number, item: 
     const list = node as YAMLSeq.Parsed;
     if (index < 0 || index > list.items.length) return `the list has ${list.items.length} items`;
     return list.flow === true ? intoBrackets(list, index, item) : betweenLines(text, list, index, item);
+  });
+}
+
+/**
+ * Moves an item of a list to another place in it: its lines go with the comment lines right above them, byte for byte;
+ * blank lines and other comments between the items stay where they are.
+ */
+export function moveItem(text: string, listPath: string, from: number, to: number): Splice {
+  const intended = (shape: Shape, steps: readonly Step[]): Shape =>
+    changedShape(shape, steps, (old) => (Array.isArray(old) ? moved(old as readonly Shape[], from, to) : old)) ?? "";
+  return spliced(text, listPath, intended, (source, steps) => {
+    const found = locate(rootOf(source), steps);
+    if (found === undefined) return throughAlias;
+    const { node, missing } = found;
+    if (missing.length > 0 || !isSeq(node)) return "what stands there is not a list";
+    const list = node as YAMLSeq.Parsed;
+    const last = list.items.length - 1;
+    if (from < 0 || to < 0 || from > last || to > last) return `the list has ${list.items.length} items`;
+    const spans = list.flow === true ? itemSpans(list) : linedSpans(text, itemSpans(list));
+    return spans === undefined ? afterDash : permuted(text, spans, from, to);
   });
 }
 
@@ -136,6 +159,27 @@ function spliced(
     return { ok: false, problem: "this place is written in a way that cannot be edited piecemeal; edit the text" };
   }
   return { ok: true, text: edited, ...cut };
+}
+
+/** The text from the first to the last item concerned, with the items in their new order between what separates them. */
+function permuted(text: string, spans: readonly Span[], from: number, to: number): Attempt {
+  const [first, last] = [Math.min(from, to), Math.max(from, to)];
+  const concerned = spans.slice(first, last + 1);
+  const items = moved(
+    concerned.map(({ start, end }) => text.slice(start, end)),
+    from - first,
+    to - first,
+  );
+  const inserted = items.map((item, index) => {
+    const next = concerned[index + 1];
+    return next === undefined ? item : item + text.slice((concerned[index] as Span).end, next.start);
+  });
+  return { start: (concerned[0] as Span).start, end: (concerned.at(-1) as Span).end, inserted: inserted.join("") };
+}
+
+function moved<Item>(items: readonly Item[], from: number, to: number): readonly Item[] {
+  const rest = items.toSpliced(from, 1);
+  return rest.toSpliced(to, 0, ...items.slice(from, from + 1));
 }
 
 function rootOf(source: Source): Written {

@@ -49,6 +49,10 @@ export interface BenchState {
   readonly condition: string;
   readonly system: UnitSystem;
   readonly view: UnitView;
+  /** Place in the airflow at which a new section is about to be put. */
+  readonly addingAt: number | undefined;
+  /** Air is seen to move in the drawing. */
+  readonly airMoves: boolean;
   /** Figure of the picked section whose working is open. */
   readonly openWorking: string | undefined;
   /** How many conditions of the sound job are solved; grows while the page works on. */
@@ -78,6 +82,8 @@ export function openedBench(
     condition: firstCondition,
     system,
     view: "side",
+    addingAt: undefined,
+    airMoves: true,
     openWorking: undefined,
     solved: 0,
     notice: undefined,

@@ -3,7 +3,9 @@ import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
 import type { ShopReading } from "@oncethrough/engine/takeoff/read-shop";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { BenchState, JobFile, Notice, UnitView } from "./bench-state.ts";
+import { type DayTyped, dayMoved } from "./day-edits.ts";
 import { typing } from "./history.ts";
+import * as section from "./section-edits.ts";
 import * as transition from "./transitions.ts";
 
 /** What the page can do; each action is one transition. */
@@ -14,6 +16,12 @@ export interface BenchActions {
   readonly editField: (path: string, typed: string) => void;
   /** Several fields at once as one named step. */
   readonly editFields: (step: string, changes: Parameters<typeof transition.fieldsEdited>[2]) => void;
+  readonly moveSection: (from: number, to: number) => void;
+  readonly addSection: (at: number, kind: string) => void;
+  readonly removeSection: (index: number) => void;
+  readonly resizeSection: (index: number, typed: string) => void;
+  /** A design day of the duty as it would be typed elsewhere on the chart. */
+  readonly moveDay: (key: string, day: DayTyped) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly open: (file: JobFile, text?: string) => void;
@@ -24,6 +32,9 @@ export interface BenchActions {
   readonly pickCondition: (key: string) => void;
   readonly setSystem: (system: UnitSystem) => void;
   readonly setView: (view: UnitView) => void;
+  /** Asks which section is to be put at a place; undefined: none any more. */
+  readonly addAt: (at: number | undefined) => void;
+  readonly setAirMoves: (moves: boolean) => void;
   readonly toggleWorking: (figure: string) => void;
   /** Solves one more condition of the job in hand; false when all are solved. */
   readonly solveNext: () => boolean;
@@ -49,6 +60,11 @@ export function createBenchStore(first: BenchState, catalogue: Catalogue, shop: 
       replaceText: (step, text) => to((state) => transition.edited(state, step, text, catalogue)),
       editField: (path, typed) => to((state) => transition.fieldEdited(state, path, typed, catalogue)),
       editFields: (step, changes) => to((state) => transition.fieldsEdited(state, step, changes, catalogue)),
+      moveSection: (from, at) => to((state) => section.sectionMoved(state, from, at, catalogue)),
+      addSection: (at, kind) => to((state) => section.sectionAdded(state, at, kind, catalogue)),
+      removeSection: (index) => to((state) => section.sectionRemoved(state, index, catalogue)),
+      resizeSection: (index, typed) => to((state) => section.sectionResized(state, index, typed, catalogue)),
+      moveDay: (key, day) => to((state) => dayMoved(state, key, day, catalogue)),
       undo: () => to((state) => transition.stepBack(state, catalogue)),
       redo: () => to((state) => transition.stepForward(state, catalogue)),
       open: (file, text) => to((state) => transition.opened(state, file, catalogue, text)),
@@ -59,6 +75,8 @@ export function createBenchStore(first: BenchState, catalogue: Catalogue, shop: 
       pickCondition: (key) => to((state) => transition.pickedCondition(state, key)),
       setSystem: (system) => to((state) => transition.withSystem(state, system)),
       setView: (view) => to((state) => transition.withView(state, view)),
+      addAt: (at) => to((state) => transition.addingSection(state, at)),
+      setAirMoves: (moves) => to((state) => transition.withAir(state, moves)),
       toggleWorking: (figure) => to((state) => transition.workingToggled(state, figure)),
       solveNext: () => {
         const more = get().sound?.book.solveNext() ?? false;

@@ -51,3 +51,12 @@ export const sampleFile: JobFile = {
 export function sampleBench(): BenchState {
   return openedBench(sampleFile, catalogue, "ip");
 }
+
+/** The demo: a whole unit with return air, steam and chilled water. */
+export const demoText = Object.values(
+  import.meta.glob<string>("../../../../examples/marine-biology-wing.yaml", {
+    query: "?raw",
+    import: "default",
+    eager: true,
+  }),
+)[0]!;

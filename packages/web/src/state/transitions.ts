@@ -73,7 +73,8 @@ export function stepForward(state: BenchState, catalogue: Catalogue): BenchState
 
 /** Another file in place of this one; units of measure and the way of seeing stay as they are. */
 export function opened(state: BenchState, file: JobFile, catalogue: Catalogue, text = file.storedText): BenchState {
-  return { ...openedBench(file, catalogue, state.system, text), view: state.view };
+  const { view, airMoves } = state;
+  return { ...openedBench(file, catalogue, state.system, text), view, airMoves };
 }
 
 /** The text as it was when saving began is now what is stored. */
@@ -111,6 +112,16 @@ export function withSystem(state: BenchState, system: UnitSystem): BenchState {
 /** Another way of seeing the machine. */
 export function withView(state: BenchState, view: UnitView): BenchState {
   return { ...state, view };
+}
+
+/** A new section is about to be put at a place of the airway, or no longer. */
+export function addingSection(state: BenchState, at: number | undefined): BenchState {
+  return at === undefined ? { ...state, addingAt: undefined } : { ...state, addingAt: at, view: "side" };
+}
+
+/** Air that moves in the drawing, or stands. */
+export function withAir(state: BenchState, airMoves: boolean): BenchState {
+  return { ...state, airMoves };
 }
 
 /** Opens the working of a figure, or closes it when it is open. */

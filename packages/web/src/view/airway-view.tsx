@@ -1,6 +1,6 @@
 import { axisPosition } from "@oncethrough/engine/chart/airway-axis";
 import { stationsOf } from "@oncethrough/engine/unit/report";
-import { type PointerEvent, useMemo, useState } from "react";
+import { lazy, type PointerEvent, Suspense, useMemo, useState } from "react";
 import { isStale, sectionIndex, type UnitView } from "#state/bench-state";
 import "./airway.css";
 import { elevationOf, pageAxis, profilesOf } from "./airway-pictures.ts";
@@ -8,14 +8,19 @@ import { Crosshair } from "./crosshair.tsx";
 import { DrawnOrSaid } from "./drawn-or-said.tsx";
 import { PaintedList, placedAt } from "./painted-list.tsx";
 import { SectionColumns } from "./section-columns.tsx";
+import { AirSwitch, SectionStrip } from "./section-strip.tsx";
 import { SheetView } from "./sheet-view.tsx";
 import { SolidView } from "./solid-view.tsx";
 import { TakeAway } from "./take-away.tsx";
 import { useArrangement } from "./use-arrangement.ts";
 import { useBench, useRating } from "./use-bench.ts";
 import { useEasedList } from "./use-eased-list.ts";
+import { useSectionDrag } from "./use-section-drag.ts";
 import { usePageHeight, useWidth } from "./use-width.ts";
 import { ViewSwitch } from "./view-switch.tsx";
+
+/** What the hand takes in the drawing comes right behind the page. */
+const AirwayHands = lazy(() => import("./airway-hands.tsx"));
 
 /** px between the elevation and the profiles, for the words of the station in hand. */
 const readOutHeight = 30;
@@ -30,7 +35,16 @@ export function AirwayView() {
   const isReady = sound !== undefined && width > 0;
   return (
     <section className="airway" aria-label="airway of the unit: elevation and profiles">
-      <ViewSwitch />
+      <div className="airway-head">
+        <ViewSwitch />
+        {view === "side" && isReady ? (
+          <>
+            <SectionStrip />
+            <AirSwitch />
+          </>
+        ) : null}
+      </div>
+      <AirwayNotice />
       {view === "3D" ? null : <TakeAway of="picture" name={view === "side" ? "airway" : `machine, ${view}`} />}
       {stale ? (
         <p className="stale">
@@ -47,6 +61,21 @@ export function AirwayView() {
         )}
       </div>
     </section>
+  );
+}
+
+/** What speaks against the last act of a hand, where the hand is; the foot of the page speaks it. */
+function AirwayNotice() {
+  const notice = useBench((bench) => bench.notice);
+  const { notice: say } = useBench((bench) => bench.actions);
+  if (notice?.weight !== "caution") return null;
+  return (
+    <p className="airway-notice">
+      <span aria-hidden="true">◆ {notice.text}</span>
+      <button type="button" onClick={() => say(undefined)}>
+        well
+      </button>
+    </p>
   );
 }
 
@@ -88,23 +117,39 @@ function Airway({ width }: { width: number }) {
   const elevationHeight = Math.ceil(drawn.box.height * axis.scale);
   const profilesTop = elevationHeight + readOutHeight;
   const height = profilesTop + (curves?.box.height ?? 0);
-  const follow = (event: PointerEvent<SVGSVGElement>) =>
+  const follow = (event: PointerEvent<HTMLDivElement>) =>
     setPointer(axisPosition(axis, event.clientX - event.currentTarget.getBoundingClientRect().left));
   const station =
     pointer === undefined
       ? stations[(index ?? unit.sections.length - 1) + 1]
       : stations.toSorted((one, other) => distance(one, pointer) - distance(other, pointer))[0];
+  const carry = useSectionDrag(axis);
+  const placing = placedAt(drawn, axis.scale, axis.gutter, 0);
   return (
-    // biome-ignore lint/a11y/noSvgWithoutTitle: the section around it has the name; a title would pop up under the pointer
-    <svg width={width} height={height} onPointerMove={follow} onPointerLeave={() => setPointer(undefined)}>
-      <SectionColumns axis={axis} height={height} layer="tint" />
-      <PaintedList list={elevation} placing={placedAt(drawn, axis.scale, axis.gutter, 0)} />
-      {profiles === undefined ? null : <PaintedList list={profiles} placing={placedAt(profiles, 1, 0, profilesTop)} />}
-      {curves === undefined || station === undefined ? null : (
-        <Crosshair station={station} axis={axis} profiles={curves} top={profilesTop} width={width} />
-      )}
-      <SectionColumns axis={axis} height={height} layer="hands" />
-    </svg>
+    <div className="airway-stage" onPointerMove={follow} onPointerLeave={() => setPointer(undefined)}>
+      {/* biome-ignore lint/a11y/noSvgWithoutTitle: the section around it has the name; a title would pop up under the pointer */}
+      <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`}>
+        <SectionColumns axis={axis} height={height} layer="tint" />
+        <PaintedList list={elevation} placing={placing} />
+        {profiles === undefined ? null : (
+          <PaintedList list={profiles} placing={placedAt(profiles, 1, 0, profilesTop)} />
+        )}
+        {curves === undefined || station === undefined ? null : (
+          <Crosshair station={station} axis={axis} profiles={curves} top={profilesTop} width={width} />
+        )}
+        <SectionColumns axis={axis} height={height} layer="hands" carry={carry} />
+      </svg>
+      <Suspense fallback={null}>
+        <AirwayHands
+          axis={axis}
+          drawn={drawn}
+          placing={placing}
+          width={width}
+          height={elevationHeight}
+          drag={carry.drag}
+        />
+      </Suspense>
+    </div>
   );
 }
 
