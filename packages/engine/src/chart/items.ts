@@ -2,7 +2,7 @@ import type { CircleItem, Ink, LineItem, Reference, TextItem } from "#section/di
 
 const none: Reference = {};
 
-type LineOptions = Partial<Pick<LineItem, "closed" | "fill" | "dash" | "tone" | "label" | "reference">>;
+type LineOptions = Partial<Pick<LineItem, "closed" | "breaks" | "fill" | "dash" | "tone" | "label" | "reference">>;
 type TextOptions = Partial<Pick<TextItem, "anchor" | "size" | "turn" | "label" | "reference">>;
 type CircleOptions = Partial<Pick<CircleItem, "fill" | "label" | "reference">>;
 

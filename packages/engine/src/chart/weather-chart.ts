@@ -1,6 +1,6 @@
 import type { UnitSystem } from "#quantity/kind";
 import { displayUnit, printQuantity, toDisplay } from "#quantity/print";
-import type { DisplayItem, DisplayList } from "#section/display";
+import type { DisplayItem, DisplayList, Ink } from "#section/display";
 import type { ExtremeHour } from "#weather/extremes";
 import { extremeHours } from "#weather/extremes";
 import type { WeatherYear } from "#weather/weather-year";
@@ -65,6 +65,7 @@ export function densityCells(
   frame: PsychrometricFrame,
   dryBulb: ArrayLike<number>,
   humidityRatio: ArrayLike<number>,
+  ink: Ink = "moisture",
 ): readonly DisplayItem[] {
   const across = frame.dryBulbs.step / 5;
   const up = frame.humidityRatios.step / 5;
@@ -83,11 +84,16 @@ export function densityCells(
     const low = frame.bottom - row * cellHeight;
     const { tone } = tones.findLast(({ from }) => count >= from)!;
     const label = `${count} ${count === 1 ? "hour" : "hours"}`;
-    return rectangle(`cell-${key}`, "moisture", [left, low - cellHeight, left + cellWidth, low], {
-      fill: "moisture",
-      tone,
-      label,
-    });
+    return rectangle(
+      `${ink === "moisture" ? "cell" : ink}-${key}`,
+      ink,
+      [left, low - cellHeight, left + cellWidth, low],
+      {
+        fill: ink,
+        tone,
+        label,
+      },
+    );
   });
 }
 

@@ -67,13 +67,15 @@ function itemText(
   if (item.shape === "circle") {
     return `<circle cx="${x(item.x)}" cy="${y(item.y)}" r="${rounded(item.radius * scale)}" ${paint}>${title}</circle>`;
   }
+  const begins = new Set([0, ...(item.breaks ?? [])]);
+  const end = item.closed === true ? "Z" : "";
   const pairs = Array.from({ length: item.points.length / 2 }, (_, index) => {
     const [px, py] = [item.points[2 * index]!, item.points[2 * index + 1]!];
-    return `${index === 0 ? "M" : "L"}${x(px)} ${y(py)}`;
+    return `${begins.has(index) ? `${index === 0 ? "" : end}M` : "L"}${x(px)} ${y(py)}`;
   });
   const dash = item.dash ?? (item.ink === "hidden" ? "short" : undefined);
   const broken = dash === undefined ? "" : ` stroke-dasharray="${dashes[dash]}"`;
-  return `<path d="${pairs.join("")}${item.closed === true ? "Z" : ""}" ${paint}${broken}>${title}</path>`;
+  return `<path d="${pairs.join("")}${end}" ${paint}${broken}>${title}</path>`;
 }
 
 function fillOf(fill: Ink | "paper" | undefined): string {

@@ -55,6 +55,8 @@ interface ItemBase {
 export interface LineItem extends ItemBase {
   readonly shape: "line";
   readonly points: readonly number[];
+  /** Points, counted from 0, with which another line begins: many alike, such as the cells of a field, are one item. */
+  readonly breaks?: readonly number[];
   readonly closed?: boolean;
   readonly fill?: Ink | "paper";
   readonly dash?: "short" | "long";

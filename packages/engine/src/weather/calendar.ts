@@ -6,7 +6,8 @@ export interface CalendarHour {
 }
 
 const lengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
-const names = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
+/** Short names of the months. */
+export const monthNames = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
 /** Weekdays as weather files name them, Sunday first. */
 export const weekdays = ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"] as const;
 
@@ -53,5 +54,5 @@ export function weekdayOf(index: number, firstWeekday: number): number {
 /** `14 Jan 07:00`: the date and the time at which the hour ends. */
 export function hourName(index: number, hours: number): string {
   const { month, day, hour } = calendarHour(index, hours);
-  return `${day} ${names[month - 1]} ${String(hour).padStart(2, "0")}:00`;
+  return `${day} ${monthNames[month - 1]} ${String(hour).padStart(2, "0")}:00`;
 }

@@ -39,6 +39,9 @@ export const hourFigures = [
   "carryOver",
   /** Relative humidity of the air that enters the filters. */
   "filterHumidity",
+  /** How many things that the duty asks are not held, and how many rules that decide are missed. */
+  "missed",
+  "rulesMissed",
   /** W that the energy balance is off, and W of enthalpy that passes, to hold it against. */
   "imbalance",
   "throughput",

@@ -1,4 +1,5 @@
-import type { QuantityKind } from "#quantity/kind";
+import type { QuantityKind, UnitSystem } from "#quantity/kind";
+import { printInUnit, printQuantity } from "#quantity/print";
 import type { HourFigure } from "./hour-figures.ts";
 
 /** Something that a year uses or gives, with how its rate and its total are measured. */
@@ -31,3 +32,38 @@ export const meters = [
 
 /** Name of a meter. */
 export type MeterKey = (typeof meters)[number]["key"];
+
+/** Units in which what meters count is usually read, where they are not those of the kind. */
+const usualUnits: Readonly<
+  Record<UnitSystem, Readonly<Partial<Record<MeterKey, { readonly total: string; readonly rate?: string }>>>>
+> = {
+  ip: {
+    chilledWater: { total: "ton·h", rate: "tons" },
+    electricity: { total: "kWh" },
+    steamHeat: { total: "MMBtu", rate: "MBH" },
+    heatingWater: { total: "MMBtu", rate: "MBH" },
+    recovered: { total: "MMBtu", rate: "MBH" },
+  },
+  si: {
+    chilledWater: { total: "kWh" },
+    electricity: { total: "kWh" },
+    steamHeat: { total: "kWh" },
+    heatingWater: { total: "kWh" },
+    recovered: { total: "kWh" },
+  },
+};
+
+/** What a meter counted, or its rate, for a person to read: in the usual unit, thousands apart, four digits that count. */
+export function meterText(key: MeterKey, value: number, what: "total" | "rate", system: UnitSystem): string {
+  const kind = meters.find((each) => each.key === key)![what];
+  const unit = usualUnits[system][key]?.[what];
+  return unit === undefined ? printQuantity(value, kind, system) : grouped(printInUnit(value, kind, unit));
+}
+
+function grouped(text: string): string {
+  return text.replace(/^-?[\d.,]+/, (digits) => {
+    const value = Number(digits.replaceAll(",", ""));
+    const most = Math.abs(value) >= 1000 ? 0 : 3 - Math.max(0, Math.floor(Math.log10(Math.max(1e-9, Math.abs(value)))));
+    return value.toLocaleString("en-US", { maximumFractionDigits: Math.max(0, Math.min(3, most)) });
+  });
+}

@@ -49,6 +49,8 @@ export interface SegmentRun {
     readonly unsolved: { hour: number; reason: string }[];
   };
   done: number;
+  /** Room for what the tally counted before the hour in hand. */
+  readonly missedBefore: Int32Array;
 }
 
 /** First hour and number of hours of a segment. */
@@ -77,6 +79,7 @@ export function startSegment(plan: YearPlan, index: number): SegmentRun {
       tally: plan.judge === undefined ? undefined : createTally(plan.judge),
     },
     done: 0,
+    missedBefore: new Int32Array(plan.judge?.entries.length ?? 0),
   };
 }
 
@@ -96,13 +99,27 @@ function solveHour(run: SegmentRun, place: number): void {
   if (!rating.solved) result.unsolved.push({ hour, reason: rating.reason });
   readLastHour(unit, rating, run.last);
   readHour(unit, rating, coils, row);
+  if (rating.solved) {
+    row.missed = tallyMisses(run, hour);
+    row.rulesMissed = judgeHour(run, hour);
+  }
   for (const name of hourFigures) result.lists[name][place] = row[name];
   coils.forEach((coil, index) => {
     result.freezeMargins[index]![place] = freezeMarginOf(rating, coil);
   });
-  if (!rating.solved) return;
-  tallyMisses(run, hour);
-  if (plan.judge !== undefined) judgeRating(plan.judge, rating, askedOf(rating, false), hour, result.tally!);
+}
+
+/** Holds the hour against the rules; gives how many that decide are missed. */
+function judgeHour({ plan: { judge }, rating, result: { tally }, missedBefore }: SegmentRun, hour: number): number {
+  if (judge === undefined || tally === undefined) return 0;
+  missedBefore.set(tally.missed);
+  judgeRating(judge, rating, askedOf(rating, false), hour, tally);
+  let missed = 0;
+  for (let entry = 0; entry < missedBefore.length; entry++) {
+    const { decides, waiver } = judge.entries[entry]!;
+    if (decides && waiver === undefined && tally.missed[entry]! > missedBefore[entry]!) missed++;
+  }
+  return missed;
 }
 
 /** Solves the unit in an hour, with the set points of the season that the hour asks for. */
@@ -128,8 +145,10 @@ function rateSeason(plan: YearPlan, hour: number, season: Season, rating: UnitRa
   rateUnit(plan.unit, { ...condition, setPoints: { ...condition.setPoints, supply: supply + slack } }, rating);
 }
 
-function tallyMisses({ plan, rating, result }: SegmentRun, hour: number): void {
-  for (const { section, what, quantity, wanted, got } of shortfallsOf(plan.unit, rating)) {
+/** Counts what is asked and not held; gives how much of it there is in the hour. */
+function tallyMisses({ plan, rating, result }: SegmentRun, hour: number): number {
+  const shortfalls = shortfallsOf(plan.unit, rating);
+  for (const { section, what, quantity, wanted, got } of shortfalls) {
     let tally = result.misses.find((each) => each.section === section && each.what === what);
     if (tally === undefined) {
       tally = { section, what, quantity, hours: 0, wanted, got, hour };
@@ -138,4 +157,5 @@ function tallyMisses({ plan, rating, result }: SegmentRun, hour: number): void {
     tally.hours++;
     if (Math.abs(wanted - got) > Math.abs(tally.wanted - tally.got)) Object.assign(tally, { wanted, got, hour });
   }
+  return shortfalls.length;
 }

@@ -28,6 +28,9 @@ export interface YearReport {
   readonly cost: YearCost;
   readonly filterChanges: readonly number[];
   readonly misses: readonly MissTally[];
+  /** Hours in which anything that is asked is not held, and in which any rule that decides is missed. */
+  readonly hoursMissed: number;
+  readonly hoursRulesMissed: number;
   readonly freezing: readonly FreezeExposure[];
   readonly watches: readonly WatchCount[];
   readonly freezeTimes: readonly FreezeTime[];
@@ -66,6 +69,8 @@ export function reportYear(year: YearHours, conditions: readonly Condition[]): Y
     cost: yearCost(totals, filterMonths(plan.filterChanges, plan.hours), plan.duty.tariffs),
     filterChanges: plan.filterChanges,
     misses,
+    hoursMissed: lists.missed.filter((count) => count > 0).length,
+    hoursRulesMissed: lists.rulesMissed.filter((count) => count > 0).length,
     freezing: countFreezing(year),
     watches: countWatches(year),
     freezeTimes: timesToFreeze(plan),

@@ -309,7 +309,12 @@ export const commands: readonly CommandLine[] = [
     operands: [{ name: "job", meaning: "job files (YAML), or - for standard input", several: true }],
     options: [
       { flags: "--weather <file>", meaning: "hourly weather, EPW or CSV, as the command weather reads it" },
-      { flags: "--csv", meaning: "print every hour as CSV in SI units" },
+      { flags: "--csv", meaning: "print the figures of the year as CSV in SI units, jobs side by side" },
+      { flags: "--hours", meaning: "print every hour as CSV in SI units" },
+      {
+        flags: "--svg <folder>",
+        meaning: "write pictures: carpets of leaving air, coil load and freeze margin, load duration, states, months",
+      },
       {
         flags: "--workers <count>",
         meaning: "threads that share the work, all cores when left out; the answer is the same for any number",
@@ -323,6 +328,7 @@ export const commands: readonly CommandLine[] = [
     examples: [
       { line: "year examples/marine-biology-wing.yaml", meaning: "a first look, on a synthetic year" },
       { line: "year a.yaml b.yaml --weather station.epw", meaning: "two variants on one file, side by side" },
+      { line: "year a.yaml --weather station.epw --svg pictures", meaning: "the year in pictures" },
     ],
   },
   {

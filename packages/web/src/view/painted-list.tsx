@@ -1,5 +1,5 @@
 import { textSizes } from "@oncethrough/engine/chart/text-size";
-import type { DisplayItem, DisplayList, TextItem } from "@oncethrough/engine/section/display";
+import type { DisplayItem, DisplayList, LineItem, TextItem } from "@oncethrough/engine/section/display";
 import { memo } from "react";
 import "./ink.css";
 
@@ -46,7 +46,7 @@ const PaintedItem = memo(function PaintedItem({ item, scale, x, y, up }: ItemPro
       return (
         <path
           className={`ink-${item.ink}${item.fill === undefined ? "" : ` fill-${item.fill}`}${item.dash === undefined ? "" : ` dash-${item.dash}`}`}
-          d={pathData(item.points, item.closed === true, scale, x, y, up)}
+          d={pathData(item, scale, x, y, up)}
           style={item.tone === undefined ? undefined : { fillOpacity: rounded(item.tone), stroke: "none" }}
           data-section={item.reference.section}
         >
@@ -87,14 +87,17 @@ function PaintedText({ item, x, y }: { item: TextItem; x: number; y: number }) {
   );
 }
 
-function pathData(points: readonly number[], closed: boolean, scale: number, x: number, y: number, up: 1 | -1): string {
+function pathData({ points, breaks, closed }: LineItem, scale: number, x: number, y: number, up: 1 | -1): string {
+  const begins = new Set(breaks);
+  const end = closed === true ? "Z" : "";
   let data = "";
   for (let index = 0; index + 1 < points.length; index += 2) {
     const px = rounded(x + points[index]! * scale);
     const py = rounded(y + up * points[index + 1]! * scale);
-    data += `${index === 0 ? "M" : "L"}${px} ${py}`;
+    const isBegin = begins.has(index / 2);
+    data += `${isBegin ? end : ""}${index === 0 || isBegin ? "M" : "L"}${px} ${py}`;
   }
-  return closed ? `${data}Z` : data;
+  return `${data}${end}`;
 }
 
 function rounded(value: number): number {

@@ -1,4 +1,4 @@
-import { writeFile } from "node:fs/promises";
+import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
@@ -55,10 +55,39 @@ describe("oncethrough year", () => {
   });
 
   it("prints every hour as CSV", async () => {
-    const { written } = await year(["-", "--csv"]);
+    const { written } = await year(["-", "--hours"]);
     const lines = written.trim().split("\n");
     expect(lines).toHaveLength(8761);
     expect(lines[1]?.split(",").length).toBe(lines[0]?.split(",").length);
+  });
+
+  it("sets jobs side by side in one weather: in words, as CSV and as JSON, with what they differ by", async () => {
+    const folder = await temporaryFolder();
+    const dearer = join(folder, "b.yaml");
+    // Twice the price of electricity, and prices that grow by 3 % at an interest of 3 %: each year counts as much as the first.
+    const tariffs = "  tariffs: { electricity: 0.24 $/kWh, discount rate: 3 %, price growth: 3 %, years: 10 }\n";
+    await writeFile(dearer, trialJob.replace(/^duty:\n/m, `duty:\n${tariffs}`));
+    const { written, complained } = await year(["-", dearer]);
+    expect(complained).toBe("");
+    expect(written).toMatch(/side by side +standard input +b\n/);
+    expect(written).toMatch(/b 10 years,\s+interest 3\.0 %,\s+prices\s+growing\s+3\.0 % a\s+year/);
+    const { jobs, comparison }: YearOutput = JSON.parse((await year(["-", dearer, "--json"])).written);
+    const electric = jobs.map(({ cost }) => cost.lines.find(({ name }) => name === "electricity")!.cost);
+    expect(electric[1]! / electric[0]!).toBeCloseTo(2, 9);
+    const worth = comparison.find(({ key }) => key === "presentWorth")!;
+    expect(worth.currency).toBe("USD");
+    expect(worth.values[1]! / jobs[1]!.cost.cost).toBeCloseTo(10, 9);
+    const csv = (await year(["-", dearer, "--csv"])).written.trim().split("\n");
+    expect(csv).toHaveLength(comparison.length + 1);
+    expect(csv[0]).toContain("b.yaml");
+  });
+
+  it("writes pictures into a folder that it makes", async () => {
+    const folder = join(await temporaryFolder(), "pictures");
+    const { complained, code } = await year(["-", "--svg", folder]);
+    expect(code).toBe(0);
+    expect(complained).toContain("leaving-air.svg, coil-load.svg, freeze-margin.svg, load-duration.svg, states.svg");
+    expect(await readFile(join(folder, "months.svg"), "utf8")).toMatch(/^<svg.*What a month costs, synthetic year/s);
   });
 
   it("refuses weather that is no year, and a job with errors, and presents no part as a year", async () => {

@@ -18,8 +18,9 @@ import { progressLine } from "../progress-line.ts";
 import type { Style } from "../rate/rate-print.ts";
 import { type Given, optionCount, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
 import { loadWeather } from "../weather/weather-source.ts";
-import { yearCsv } from "./year-csv.ts";
+import { comparisonCsv, hoursCsv } from "./year-csv.ts";
 import { type ToldYear, tellYear, yearOutput } from "./year-output.ts";
+import { writePictures } from "./year-pictures.ts";
 import { printComparison, printYear } from "./year-print.ts";
 
 /** `oncethrough year`: the units of jobs through every hour of a weather file. */
@@ -40,6 +41,11 @@ export async function yearCommand(given: Given, streams: Streams): Promise<numbe
   const years = await solveWatched({ jobs: texts, catalogue, profiles, weather }, workers, streams);
   if (years === undefined) return exitCode.found;
   const told = jobs.map(({ name, job }, place) => tellYear(name, job, years[place]!));
+  const folder = optionText(given, "svg");
+  if (folder !== undefined) {
+    const names = await writePictures(folder, told, unitSystem(given));
+    streams.errors(`written to ${folder}: ${names.join(", ")}\n`);
+  }
   printYears(told, weather, given, streams);
   return told.every(({ report }) => report.unsolved.length === 0) ? exitCode.fine : exitCode.found;
 }
@@ -122,8 +128,8 @@ function printYears(told: readonly ToldYear[], weather: WeatherYear, given: Give
     printJson(streams, yearOutput(weather, told));
     return;
   }
-  if (optionFlag(given, "csv")) {
-    streams.output(yearCsv(told));
+  if (optionFlag(given, "csv") || optionFlag(given, "hours")) {
+    streams.output(optionFlag(given, "hours") ? hoursCsv(told) : comparisonCsv(told));
     return;
   }
   const style: Style = {

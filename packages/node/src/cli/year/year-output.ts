@@ -1,6 +1,7 @@
 import type { Job } from "@oncethrough/engine/job/job";
 import { hourName } from "@oncethrough/engine/weather/calendar";
 import type { WeatherYear } from "@oncethrough/engine/weather/weather-year";
+import { compareYears } from "@oncethrough/engine/year/comparison";
 import { meters } from "@oncethrough/engine/year/meter";
 import type { YearHours } from "@oncethrough/engine/year/year-hours";
 import { reportYear, type YearReport } from "@oncethrough/engine/year/year-report";
@@ -11,6 +12,18 @@ export interface YearOutput {
   readonly format: "oncethrough year 1";
   readonly weather: { readonly origin: WeatherYear["origin"]; readonly name: string; readonly hours: number };
   readonly jobs: readonly JobYearOutput[];
+  /** One figure of every job in the order of `jobs`; empty for a single job. */
+  readonly comparison: readonly ComparisonOutput[];
+}
+
+/** A line of the comparison. */
+export interface ComparisonOutput {
+  readonly key: string;
+  readonly name: string;
+  /** SI; `cents` with a currency for money, left out where the jobs count in different ones. */
+  readonly unit: string;
+  readonly currency?: string;
+  readonly values: readonly number[];
 }
 
 /** A year of one job. */
@@ -26,6 +39,8 @@ export interface JobYearOutput {
   readonly cost: YearReport["cost"];
   readonly filterChanges: readonly string[];
   readonly misses: readonly object[];
+  readonly hoursMissed: number;
+  readonly hoursRulesMissed: number;
   readonly freezing: readonly object[];
   readonly watches: readonly object[];
   readonly freezeTimes: readonly object[];
@@ -69,7 +84,19 @@ export function yearOutput(weather: WeatherYear, told: readonly ToldYear[]): Yea
     format: "oncethrough year 1",
     weather: { origin: weather.origin, name: weather.place.name, hours: weather.hours },
     jobs: told.map(jobOutput),
+    comparison: told.length > 1 ? comparisonOutput(told) : [],
   };
+}
+
+/** The figures of the jobs, line by line, in SI. */
+export function comparisonOutput(told: readonly ToldYear[]): readonly ComparisonOutput[] {
+  return compareYears(told.map(({ report }) => report)).map(({ key, name, measure, currency, values }) => ({
+    key,
+    name,
+    unit: measure === "count" ? "1" : measure === "money" ? "cents" : siUnit(measure),
+    ...(currency === undefined ? {} : { currency }),
+    values,
+  }));
 }
 
 function jobOutput({ name, job, report }: ToldYear): JobYearOutput {
@@ -97,6 +124,8 @@ function jobOutput({ name, job, report }: ToldYear): JobYearOutput {
     cost: report.cost,
     filterChanges: report.filterChanges.map(time),
     misses: report.misses.map(({ hour, quantity, ...each }) => ({ ...each, unit: siUnit(quantity), time: time(hour) })),
+    hoursMissed: report.hoursMissed,
+    hoursRulesMissed: report.hoursRulesMissed,
     freezing: report.freezing.map(({ hour, longestFrom, margin, ...each }) => ({
       ...each,
       ...(longestFrom < 0 ? {} : { longestFrom: time(longestFrom) }),

@@ -1,7 +1,7 @@
-import type { QuantityKind } from "@oncethrough/engine/quantity/kind";
-import { printInUnit, printQuantity } from "@oncethrough/engine/quantity/print";
+import { printQuantity } from "@oncethrough/engine/quantity/print";
 import { hourName } from "@oncethrough/engine/weather/calendar";
-import { type MeterKey, meters } from "@oncethrough/engine/year/meter";
+import { type ComparisonLine, compareYears } from "@oncethrough/engine/year/comparison";
+import { meters, meterText } from "@oncethrough/engine/year/meter";
 import { figureText } from "../figure-text.ts";
 import { glued, wrapped } from "../ink.ts";
 import type { Style } from "../rate/rate-print.ts";
@@ -44,29 +44,6 @@ function printHead({ job, report, name }: ToldYear, weatherName: string, { ink, 
   return [title, ...lines.map((line) => wrapped(line, columns))].join("\n");
 }
 
-/** Units in which totals are read. */
-const totalUnits: Readonly<Record<"ip" | "si", Partial<Record<MeterKey, string>>>> = {
-  ip: { chilledWater: "ton·h", electricity: "kWh", steamHeat: "MMBtu", heatingWater: "MMBtu", recovered: "MMBtu" },
-  si: { chilledWater: "kWh", electricity: "kWh", steamHeat: "kWh", heatingWater: "kWh", recovered: "kWh" },
-};
-const peakUnits: Readonly<Record<"ip" | "si", Partial<Record<MeterKey, string>>>> = {
-  ip: { chilledWater: "tons", steamHeat: "MBH" },
-  si: {},
-};
-
-/** A number with thousands apart and no more than four digits that count. */
-function grouped(text: string): string {
-  return text.replace(/^-?[\d.,]+/, (digits) => {
-    const value = Number(digits.replaceAll(",", ""));
-    const most = Math.abs(value) >= 1000 ? 0 : 3 - Math.max(0, Math.floor(Math.log10(Math.max(1e-9, Math.abs(value)))));
-    return value.toLocaleString("en-US", { maximumFractionDigits: Math.max(0, Math.min(3, most)) });
-  });
-}
-
-function inUnit(value: number, kind: QuantityKind, unit: string | undefined, system: "ip" | "si"): string {
-  return unit === undefined ? printQuantity(value, kind, system) : grouped(printInUnit(value, kind, unit));
-}
-
 function printTotals({ report }: ToldYear, { ink, system }: Style): string {
   const columns: Column[] = [
     { name: "over the year", align: "left" },
@@ -78,13 +55,13 @@ function printTotals({ report }: ToldYear, { ink, system }: Style): string {
   ];
   const rows = report.totals.map((each) => {
     const meter = meters.find(({ key }) => key === each.key)!;
-    const rate = (value: number) => inUnit(value, meter.rate, peakUnits[system][each.key], system);
+    const rate = (value: number) => meterText(each.key, value, "rate", system);
     const outdoor = [each.outdoor.dryBulb, each.outdoor.wetBulb].map((value) =>
       printQuantity(value, "temperature", system).replace(/ .*/, ""),
     );
     return [
       meter.name,
-      ink.strong(inUnit(each.total, meter.total, totalUnits[system][each.key], system)),
+      ink.strong(meterText(each.key, each.total, "total", system)),
       rate(each.peak),
       hourName(each.peakHour, report.hours),
       `${outdoor.join(" / ")} ${system === "ip" ? "°F" : "°C"}`,
@@ -204,27 +181,48 @@ function printRules({ report }: ToldYear, { ink, system }: Style): string {
   return `${printTable(columns, rows, ink)}${more}`;
 }
 
-/** Several jobs side by side on one weather file. */
+/** Several jobs side by side on one weather file; what the others differ by from the first stands below their figures. */
 export function printComparison(years: readonly ToldYear[], { ink, system }: Style): string {
   const columns: Column[] = [
     { name: "side by side", align: "left" },
     ...years.map(({ name }): Column => ({ name: shortened(name), align: "right" })),
   ];
-  const keys = meters.filter(({ key }) => years.some(({ report }) => report.totals.some((each) => each.key === key)));
-  const rows = keys.map((meter) => [
-    meter.name,
-    ...years.map(({ report }) => {
-      const total = report.totals.find((each) => each.key === meter.key);
-      return total === undefined ? "–" : inUnit(total.total, meter.total, totalUnits[system][meter.key], system);
-    }),
-  ]);
-  const line = (name: string, say: (told: ToldYear) => string) => rows.push([name, ...years.map(say)]);
-  line("cost of a year", ({ report }) => money(report.cost.cost, report.cost.currency));
-  line("present worth of running", ({ report }) => money(report.cost.presentWorth, report.cost.currency));
-  line("hours with something missed", ({ report }) => String(Math.max(0, ...report.misses.map(({ hours }) => hours))));
-  line("hours of freeze exposure", ({ report }) => String(Math.max(0, ...report.freezing.map(({ hours }) => hours))));
-  line("rules missed", ({ report }) => String(report.findings.filter(({ outcome }) => outcome === "fail").length));
-  return printTable(columns, rows, ink);
+  const rows = compareYears(years.map(({ report }) => report)).flatMap((line) => {
+    const says = line.values.map((value, place) => said(line, value, years[place]!, system));
+    const changes = line.values.map((value, place) =>
+      place === 0 || value === line.values[0] || (line.measure === "money" && line.currency === undefined)
+        ? ""
+        : ink.quiet(changeText(line, value - line.values[0]!, years[place]!, system)),
+    );
+    const own = [line.name, ...says];
+    return changes.every((text) => text === "") ? [own] : [own, ["", ...changes]];
+  });
+  const mixed = new Set(years.map(({ report }) => report.cost.currency)).size > 1;
+  const growth = years.map(({ job, name }) => {
+    const { years: count, discountRate, priceGrowth } = job.duty.tariffs;
+    return `${shortened(name)} ${count} years, interest ${(100 * discountRate).toFixed(1)} %, prices growing ${(100 * priceGrowth).toFixed(1)} % a year`;
+  });
+  const remarks = [
+    ...(mixed ? ["the jobs count in different currencies: their money is not compared"] : []),
+    `present worth: ${growth.join("; ")}`,
+  ];
+  return [printTable(columns, rows, ink), ...remarks.map((text) => ink.quiet(wrapped(text, 100)))].join("\n");
+}
+
+function said(
+  { measure, meter, key }: ComparisonLine,
+  value: number,
+  { report }: ToldYear,
+  system: "ip" | "si",
+): string {
+  if (measure === "count") return value.toLocaleString("en-US");
+  if (measure === "money") return money(value, report.cost.currency);
+  if (meter === undefined) return printQuantity(value, measure, system);
+  return value === 0 ? "–" : meterText(meter, value, key.endsWith("Peak") ? "rate" : "total", system);
+}
+
+function changeText(line: ComparisonLine, change: number, told: ToldYear, system: "ip" | "si"): string {
+  return `${change > 0 ? "+" : "−"}${said(line, Math.abs(change), told, system)}`;
 }
 
 function shortened(name: string): string {

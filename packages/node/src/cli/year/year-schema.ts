@@ -69,6 +69,8 @@ const jobYear = record({
       time: text(),
     }),
   ),
+  hoursMissed: number("in which anything that is asked is not held"),
+  hoursRulesMissed: number("in which any rule that decides is missed"),
   freezing: listOf(
     record(
       {
@@ -126,6 +128,19 @@ export function yearSchema(): object {
       format: { const: "oncethrough year 1" },
       weather: record({ origin: { enum: ["EPW", "CSV", "synthetic"] }, name: text(), hours: number() }),
       jobs: listOf(jobYear, "in the order given"),
+      comparison: listOf(
+        record(
+          {
+            key: text(),
+            name: text(),
+            unit: text("of the values; 1 for counts, cents for money"),
+            currency: text("of money; left out where the jobs count in different currencies"),
+            values: listOf(number(), "one for each job"),
+          },
+          "currency",
+        ),
+        "of several jobs, figure by figure; empty for one",
+      ),
     }),
   });
 }
