@@ -16,7 +16,7 @@ import { importSources } from "./sources.mjs";
 /**
  * @typedef {{ name: string, operations?: number, run: () => void, compare?: string }} Task
  * @typedef {{ title: string, samples?: number, tasks: readonly Task[] }} Suite
- * @typedef {{ name: string, nanosecondsPerOperation: number, spread: number, operationsPerSecond: number, samples: number,
+ * @typedef {{ name: string, nanosecondsPerOperation: number, spread: number, bestNanoseconds: number, operationsPerSecond: number, samples: number,
  *   compare?: string, ratio?: number }} Figure
  */
 
@@ -72,13 +72,15 @@ async function runSuite(suite) {
 function figureOf(task, bench) {
   const result = /** @type {any} */ (bench.tasks.find((each) => each.name === task.name)?.result);
   if (result?.latency === undefined) throw new Complaint(`the benchmark "${task.name}" gave no figures.`);
-  const { p50, p75, samplesCount } = result.latency;
+  const { min, p50, p75, samplesCount } = result.latency;
   const nanoseconds = (p50 * 1e6) / (task.operations ?? 1);
   return {
     name: task.name,
     nanosecondsPerOperation: nanoseconds,
     // Distance from the median to the upper quartile: what a second run may well differ by.
     spread: p50 > 0 ? (p75 - p50) / p50 : 0,
+    // What it takes when nothing else is at work on the machine.
+    bestNanoseconds: (min * 1e6) / (task.operations ?? 1),
     operationsPerSecond: 1e9 / nanoseconds,
     samples: samplesCount,
     ...(task.compare === undefined ? {} : { compare: task.compare }),
@@ -110,7 +112,8 @@ function printFigures(figures) {
     const rate = `${Math.round(figure.operationsPerSecond).toLocaleString("en")} per second`;
     const ratio = figure.ratio === undefined ? "" : `   ${figure.ratio.toFixed(1)} times ${figure.compare}`;
     const time = printTime(figure.nanosecondsPerOperation).padStart(10);
-    console.log(`  ${figure.name.padEnd(width)} ${time} ${spread.padStart(6)} ${rate.padStart(24)}${ratio}`);
+    const best = printTime(figure.bestNanoseconds).padStart(10);
+    console.log(`  ${figure.name.padEnd(width)} ${time} ${spread.padStart(6)} ${best} ${rate.padStart(24)}${ratio}`);
   }
 }
 
@@ -128,7 +131,7 @@ await runTool(async () => {
   if (!json) {
     const { processor, cores, node, system } = machine();
     console.log(`${processor}, ${cores} cores, Node ${node}, ${system}`);
-    console.log("time per operation: median, distance to the upper quartile, operations per second");
+    console.log("time per operation: median, distance to the upper quartile, best, operations per second");
   }
   const results = [];
   for (const [name, { suite }] of Object.entries(modules)) {

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { casing, randomSections, unitOrNothing } from "#unit/random-unit.test-data";
 import type { Unit } from "#unit/unit";
 import { runningAt, sampleTask } from "./arrange.test-data.ts";
-import { type Arrangement, arrangeUnit, sectionMass } from "./arrange.ts";
+import { type Arrangement, arrangeUnit, sectionMasses } from "./arrange.ts";
 import { massOf } from "./mass.ts";
 import { type Part, visitLeaves, visitParts } from "./part.ts";
 
@@ -81,7 +81,7 @@ describe("arrangement of random units", () => {
         });
         expect(Math.abs(dry / whole.mass - 1)).toBeLessThan(1e-9);
         expect(Math.abs(carried - whole.carried)).toBeLessThan(1e-9 * whole.mass);
-        const bySection = unit.sections.reduce((sum, { name }) => sum + sectionMass(arrangement, name, "dry"), 0);
+        const bySection = [...sectionMasses(arrangement, "dry").values()].reduce((sum, each) => sum + each, 0);
         expect(Math.abs((bySection + unassigned) / whole.mass - 1)).toBeLessThan(1e-9);
         expect(massOf(whole, "operating").mass).toBeGreaterThanOrEqual(whole.mass * (1 - 1e-12));
       }),

@@ -6,10 +6,10 @@ import { doorNotices } from "./door-notice.ts";
 import { type DoorSwing, doorSwings } from "./door-swing.ts";
 import { fittedParts } from "./fitted-parts.ts";
 import { frameParts } from "./frame-parts.ts";
-import { massIn } from "./mass.ts";
+import { type MassState, massIn } from "./mass.ts";
 import type { ArrangementNotice, CorrosionClass } from "./notice.ts";
 import { panelBuild } from "./panel-build.ts";
-import { type Part, type Point, partGroup, visitLeaves } from "./part.ts";
+import { type Part, type Point, partGroup } from "./part.ts";
 import { partMaterialNotices } from "./part-notice.ts";
 import { hasRoof, type Placement, roofParts, roofRise } from "./roof-parts.ts";
 import type { Running } from "./running.ts";
@@ -131,11 +131,14 @@ function siteNotices(size: Point, limits: ShippingLimits): readonly ArrangementN
   });
 }
 
-/** kg of one section: its own parts, and the panels of the casing around it. */
-export function sectionMass(arrangement: Arrangement, name: string, state: "dry" | "operating"): number {
-  let mass = 0;
-  visitLeaves(arrangement.whole, (leaf) => {
-    if (leaf.section === name) mass += massIn(leaf, state);
-  });
-  return mass;
+/** kg of every section by its name: its own parts, the panels of the casing around it, and what is fitted to it. */
+export function sectionMasses({ whole, sections }: Arrangement, state: MassState): ReadonlyMap<string, number> {
+  const masses = new Map(sections.map(({ section, part }) => [section.name, massIn(part, state)]));
+  for (const group of whole.children) {
+    if (group.section !== undefined) continue;
+    for (const part of group.children) {
+      if (part.section !== undefined) masses.set(part.section, (masses.get(part.section) ?? 0) + massIn(part, state));
+    }
+  }
+  return masses;
 }

@@ -105,7 +105,8 @@ function swingOn(
   } as const;
   const strikes = obstacles.find((part) => part.key !== door.key && sweeps(swing, part, shut));
   // Laid back against the wall a leaf may not cover the next door.
-  const isFree = !obstacles.some((part) => part.key !== door.key && sweeps(swing, proud(part), shut === 1 ? -1 : 1));
+  const back = shut === 1 ? -1 : 1;
+  const isFree = !obstacles.some((part) => part.key !== door.key && sweeps(swing, proud(part), back));
   return { ...swing, opensTo: strikes === undefined && isFree ? 180 : 90, strikes };
 }
 
@@ -124,11 +125,13 @@ const touch = 1;
 export function sweeps(swing: Sweep, part: Part, along: 1 | -1): boolean {
   const { hinge, radius, open, low, high } = swing;
   if (part.place.z + part.size.z <= low + touch || part.place.z >= high - touch) return false;
-  const across = (place: number, size: number, from: number, sign: 1 | -1) => {
-    const [near, far] = sign === 1 ? [place - from, place + size - from] : [from - place - size, from - place];
-    return far <= touch ? undefined : Math.max(0, near);
-  };
-  const dx = across(part.place.x, part.size.x, hinge.x, along);
-  const dy = across(part.place.y, part.size.y, hinge.y, open);
-  return dx !== undefined && dy !== undefined && Math.hypot(dx, dy) < radius - touch;
+  const dx = wayTo(part.place.x, part.size.x, hinge.x, along);
+  const dy = wayTo(part.place.y, part.size.y, hinge.y, open);
+  return Math.hypot(dx, dy) < radius - touch;
+}
+
+/** mm from a hinge to the near side of a box in one direction; without end for a box that lies behind the hinge. */
+function wayTo(place: number, size: number, from: number, sign: 1 | -1): number {
+  const far = sign === 1 ? place + size - from : from - place;
+  return far <= touch ? Number.POSITIVE_INFINITY : Math.max(0, far - size);
 }

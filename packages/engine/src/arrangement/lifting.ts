@@ -2,7 +2,7 @@ import { slingPull, slingTension } from "#component/sling";
 import { springLoads } from "#component/spring";
 import type { Unit } from "#unit/unit";
 import type { Arrangement } from "./arrange.ts";
-import { type MassPoint, type MassState, MassSum, massIn } from "./mass.ts";
+import { type MassPoint, MassSum } from "./mass.ts";
 import { type Point, visitLeaves } from "./part.ts";
 import { lugPlaces, type Split } from "./split.ts";
 
@@ -39,19 +39,20 @@ export interface LugLoad {
 /** The pieces with masses, centres of gravity and loads of their lugs. */
 export function piecesOf(unit: Unit, arrangement: Arrangement): readonly Piece[] {
   const panel = 1000 * unit.casing.panelThickness;
-  return arrangement.splits.map((split) => {
-    const dry = pieceMass(unit, arrangement, split, "dry");
+  const masses = pieceMasses(unit, arrangement);
+  return arrangement.splits.map((split, index) => {
+    const dry = masses[index]!;
     const shippingMass = dry.mass * (1 + packing);
     const lugs = lugPlaces(unit, split);
-    const masses = lugs.length < 4 ? [] : springLoads(shippingMass, dry.centre, lugs);
-    const most = Math.max(0, ...masses) * gravity;
+    const hung = lugs.length < 4 ? [] : springLoads(shippingMass, dry.centre, lugs);
+    const most = Math.max(0, ...hung) * gravity;
     const size = { x: split.to - split.from + 2 * panel, y: arrangement.outside.width, z: arrangement.outside.height };
     return {
       ...split,
       size,
       dry,
       shippingMass,
-      lugs: lugs.map((lug, index) => ({ ...lug, mass: masses[index]! })),
+      lugs: lugs.map((lug, place) => ({ ...lug, mass: hung[place]! })),
       legTension: slingTension(most, unit.casing.slingAngle),
       twoLegTension: slingTension((shippingMass * gravity) / 2, unit.casing.slingAngle),
       spreaderForce: slingPull(most, unit.casing.slingAngle),
@@ -59,21 +60,20 @@ export function piecesOf(unit: Unit, arrangement: Arrangement): readonly Piece[]
   });
 }
 
-/** Mass of a piece: its sections, and what of base, frame and roof lies in it; a hood is shipped loose. */
-export function pieceMass(unit: Unit, arrangement: Arrangement, split: Split, state: MassState): MassPoint {
-  const sum = new MassSum();
-  const isFirst = split.from <= 0;
-  const isLast = split.to >= 1000 * unit.length - 1e-6;
-  const from = isFirst ? Number.NEGATIVE_INFINITY : split.from;
-  const to = isLast ? Number.POSITIVE_INFINITY : split.to;
-  const loose = new Set(unit.sections.filter(({ layout }) => layout.outside > 0).map(({ name }) => name));
-  visitLeaves(arrangement.whole, (leaf) => {
-    const mass = massIn(leaf, state);
-    if (leaf.section === undefined) sum.add(leaf, mass, from, to);
-    else if (split.sections.includes(leaf.section) && !(state === "dry" && loose.has(leaf.section)))
-      sum.add(leaf, mass);
+/** Dry masses of the pieces: their sections, and what of base, frame and roof lies in each; a hood is shipped loose. */
+function pieceMasses(unit: Unit, { whole, splits }: Arrangement): readonly MassPoint[] {
+  const pieces = splits.map(({ from, to }) => ({
+    sum: new MassSum(),
+    from: from <= 0 ? Number.NEGATIVE_INFINITY : from,
+    to: to >= 1000 * unit.length - 1e-6 ? Number.POSITIVE_INFINITY : to,
+  }));
+  const isIn = new Map(splits.flatMap(({ sections }, index) => sections.map((name) => [name, pieces[index]!.sum])));
+  for (const { name, layout } of unit.sections) if (layout.outside > 0) isIn.delete(name);
+  visitLeaves(whole, (leaf) => {
+    if (leaf.section !== undefined) isIn.get(leaf.section)?.add(leaf, leaf.mass);
+    else for (const { sum, from, to } of pieces) sum.add(leaf, leaf.mass, from, to);
   });
-  return sum.result();
+  return pieces.map(({ sum }) => sum.result());
 }
 
 /** kg of what is shipped loose: hoods outside the cabinet. */

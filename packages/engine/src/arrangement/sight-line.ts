@@ -76,12 +76,16 @@ function lineTo(section: string, part: Part, fan: Part, window: Part, target: Pa
 /** What a person sees past or through, and the wall itself. */
 const passes = new Set<Part["kind"]>(["window", "door", "collar", "pipe", "light"]);
 
+const axes = ["x", "y", "z"] as const;
+
 /** True where the straight way between two points goes through a part's box. */
 function crosses(from: Point, to: Point, { place, size }: Part): boolean {
-  let [enter, leave] = [0, 1];
-  for (const axis of ["x", "y", "z"] as const) {
+  let enter = 0;
+  let leave = 1;
+  for (const axis of axes) {
     const way = to[axis] - from[axis];
-    const [low, high] = [place[axis] - from[axis], place[axis] + size[axis] - from[axis]];
+    const low = place[axis] - from[axis];
+    const high = low + size[axis];
     if (Math.abs(way) < 1e-9) {
       if (low > 0 || high < 0) return false;
       continue;

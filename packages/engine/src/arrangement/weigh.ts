@@ -2,7 +2,7 @@ import type { Condition } from "#duty/condition";
 import type { Duty } from "#duty/duty";
 import type { UnitRating } from "#unit/rating";
 import type { Unit } from "#unit/unit";
-import { type Arrangement, type ArrangementTask, arrangeUnit, sectionMass } from "./arrange.ts";
+import { type Arrangement, type ArrangementTask, arrangeUnit, sectionMasses } from "./arrange.ts";
 import { type CasingLeakage, casingLeakage } from "./casing-leakage.ts";
 import { cornerLoads, type LugLoad, looseMass, type Piece, piecesOf } from "./lifting.ts";
 import { type MassPoint, massOf } from "./mass.ts";
@@ -86,7 +86,7 @@ export function weighArranged(unit: Unit, arrangement: Arrangement): Weighing {
   return {
     arrangement,
     running,
-    sections: sectionMasses(arrangement),
+    sections: massesOfSections(arrangement),
     rest: arrangement.whole.children
       .filter((part) => ["base", "frame", "roof", "lugs"].includes(part.key))
       .map(({ name, mass }) => ({ name, mass })),
@@ -104,10 +104,11 @@ export function weighArranged(unit: Unit, arrangement: Arrangement): Weighing {
   };
 }
 
-function sectionMasses(arrangement: Arrangement): readonly SectionMass[] {
+function massesOfSections(arrangement: Arrangement): readonly SectionMass[] {
+  const [all, running] = [sectionMasses(arrangement, "dry"), sectionMasses(arrangement, "operating")];
   return arrangement.sections.map(({ section, part }) => {
-    const dry = sectionMass(arrangement, section.name, "dry");
-    const operating = sectionMass(arrangement, section.name, "operating");
+    const dry = all.get(section.name)!;
+    const operating = running.get(section.name)!;
     return {
       section: section.name,
       parts: part.mass,

@@ -51,35 +51,46 @@ export function boughtSets(whole: Part): readonly BoughtSet[] {
 
 /** The piece of the section that a leaf belongs to: `fan/fan 1`; a leaf right below its owner stands for its own name. */
 function assemblyOf(leaf: Part): string {
-  const steps = leaf.key.split("/");
-  return steps.length > 2 ? steps.slice(0, 2).join("/") : `${steps[0]}/${leaf.name}`;
+  const { key } = leaf;
+  const first = key.indexOf("/");
+  const second = key.indexOf("/", first + 1);
+  return second < 0 ? `${key.slice(0, first)}/${leaf.name}` : key.slice(0, second);
 }
 
 function setsOf({ owner, item, leaves }: Gathered): readonly BoughtSet[] {
-  const names = new Set(leaves.map(({ name }) => name));
   const isPriced = leaves.every(({ price }) => price !== undefined);
-  const mass = leaves.reduce((sum, leaf) => sum + leaf.mass, 0);
-  if (names.size > 1) return [{ owner, item, isPriced, count: 1, mass, size: sizeAround(leaves) }];
-  return leaves.flatMap((leaf) => {
-    const pieces = leaf.pieces ?? [{ size: sizeAround([leaf]), count: leaf.count }];
-    const areas = pieces.map(({ size: [, wide, high], count }) => count * wide * high);
-    const area = areas.reduce((sum, each) => sum + each, 0);
-    return pieces.map(({ size, count }, at) => ({
-      owner,
-      item,
-      isPriced,
-      count,
-      mass: area > 0 ? (leaf.mass * areas[at]!) / area : leaf.mass / pieces.length,
-      size: size.map(Math.round) as unknown as BoughtSet["size"],
-    }));
-  });
+  const [first] = leaves;
+  if (leaves.some(({ name }) => name !== first?.name)) {
+    const mass = leaves.reduce((sum, leaf) => sum + leaf.mass, 0);
+    return [{ owner, item, isPriced, count: 1, mass, size: sizeAround(leaves) }];
+  }
+  return leaves.flatMap((leaf) => piecesOf(leaf, { owner, item, isPriced }));
+}
+
+/** The pieces of a leaf: as many as its box holds, or the sizes told, which share its mass by their faces. */
+function piecesOf(leaf: Part, of: Pick<BoughtSet, "owner" | "item" | "isPriced">): readonly BoughtSet[] {
+  const { pieces, mass, count, size } = leaf;
+  if (pieces === undefined) {
+    return [{ ...of, count, mass, size: [Math.round(size.x), Math.round(size.y), Math.round(size.z)] }];
+  }
+  const areas = pieces.map((piece) => piece.count * piece.size[1] * piece.size[2]);
+  const area = areas.reduce((sum, each) => sum + each, 0);
+  return pieces.map((piece, at) => ({
+    ...of,
+    count: piece.count,
+    mass: area > 0 ? (mass * areas[at]!) / area : mass / pieces.length,
+    size: [Math.round(piece.size[0]), Math.round(piece.size[1]), Math.round(piece.size[2])],
+  }));
 }
 
 function sizeAround(leaves: readonly Part[]): readonly [number, number, number] {
-  const side = (axis: "x" | "y" | "z") =>
-    Math.round(
-      Math.max(...leaves.map(({ place, size }) => place[axis] + size[axis])) -
-        Math.min(...leaves.map(({ place }) => place[axis])),
-    );
+  const side = (axis: "x" | "y" | "z") => {
+    let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    for (const { place, size } of leaves) {
+      low = Math.min(low, place[axis]);
+      high = Math.max(high, place[axis] + size[axis]);
+    }
+    return Math.round(high - low);
+  };
   return [side("x"), side("y"), side("z")];
 }

@@ -15,6 +15,7 @@ export interface Nesting {
 interface Piece {
   readonly long: number;
   readonly high: number;
+  readonly count: number;
 }
 
 interface Sheet {
@@ -44,8 +45,7 @@ export function nestBlanks(blanks: readonly Blank[], length: number, width: numb
     if (along * across > 1) joined.push(blank);
     area += blank.count * long * short;
     const [one, other] = [long / along, short / across];
-    const piece = { long: Math.max(one, other), high: Math.min(one, other) };
-    for (let index = 0; index < blank.count * along * across; index++) pieces.push(piece);
+    pieces.push({ long: Math.max(one, other), high: Math.min(one, other), count: blank.count * along * across });
   }
   pieces.sort((a, b) => b.high - a.high || b.long - a.long);
   const sheets: Sheet[] = [];
@@ -53,18 +53,27 @@ export function nestBlanks(blanks: readonly Blank[], length: number, width: numb
   return { least: Math.ceil(area / (length * width) - 1e-9), shelves: sheets.length, joined, area };
 }
 
+/** Lays pieces alike, one after the other, where each first fits: where one did not, none after it does. */
 function placeOn(sheets: Sheet[], piece: Piece, length: number, width: number, kerf: number): void {
-  for (const sheet of sheets) {
-    const shelf = sheet.shelves.find((each) => each.used + piece.long <= length && piece.high <= each.height);
-    if (shelf !== undefined) {
-      shelf.used += piece.long + kerf;
-      return;
+  let left = piece.count;
+  for (let index = 0; left > 0; index++) {
+    const sheet = sheets[index] ?? { used: 0, shelves: [] };
+    if (index === sheets.length) sheets.push(sheet);
+    for (const shelf of sheet.shelves) {
+      while (left > 0 && piece.high <= shelf.height && shelf.used + piece.long <= length) {
+        shelf.used += piece.long + kerf;
+        left -= 1;
+      }
     }
-    if (sheet.used + piece.high <= width) {
-      sheet.shelves.push({ height: piece.high, used: piece.long + kerf });
+    while (left > 0 && (sheet.used + piece.high <= width || sheet.shelves.length === 0)) {
+      const shelf = { height: piece.high, used: piece.long + kerf };
+      sheet.shelves.push(shelf);
       sheet.used += piece.high + kerf;
-      return;
+      left -= 1;
+      while (left > 0 && shelf.used + piece.long <= length) {
+        shelf.used += piece.long + kerf;
+        left -= 1;
+      }
     }
   }
-  sheets.push({ used: piece.high + kerf, shelves: [{ height: piece.high, used: piece.long + kerf }] });
 }

@@ -1,6 +1,6 @@
-import { type Arrangement, sectionMass } from "#arrangement/arrange";
+import { type Arrangement, sectionMasses } from "#arrangement/arrange";
 import { looseMass, piecesOf } from "#arrangement/lifting";
-import { massOf } from "#arrangement/mass";
+import { massIn } from "#arrangement/mass";
 import { arrangeRunning } from "#arrangement/weigh";
 import type { Condition } from "#duty/condition";
 import type { Duty } from "#duty/duty";
@@ -33,11 +33,11 @@ export function pricedUnit(unit: Unit, arrangement: Arrangement, books: ShopBook
   const pieces = piecesOf(unit, arrangement).map(({ shippingMass }) => shippingMass);
   const loose = arrangement.sections.filter(({ section }) => section.layout.outside > 0).map(({ part }) => part.mass);
   const price = priceUnit(unit, arrangement, sheetsOf(arrangement, books.stock), [...pieces, ...loose], books);
-  const dry = massOf(arrangement.whole, "dry").mass;
-  const owners = new Map(unit.sections.map(({ name }) => [name, sectionMass(arrangement, name, "dry")]));
+  const dry = massIn(arrangement.whole, "dry");
+  const owners = new Map(sectionMasses(arrangement, "dry"));
   owners.set(wholeUnit, dry - [...owners.values()].reduce((sum, mass) => sum + mass, 0));
   const shipping = pieces.reduce((sum, mass) => sum + mass, looseMass(arrangement));
-  const operating = massOf(arrangement.whole, "operating").mass;
+  const operating = massIn(arrangement.whole, "operating");
   return { arrangement, masses: { dry, operating, shipping, owners }, length: unit.length, price };
 }
 

@@ -112,17 +112,26 @@ function yields(sheets: readonly SheetNeed[]): ReadonlyMap<string, number> {
 
 type Item = PriceBook["items"][number];
 
+/** A line whose amount still grows. */
+interface Counted extends Omit<CostLine, "cents" | "amount"> {
+  amount: number;
+}
+
 /** Takes the cost of parts line by line. */
 class Taking {
   private readonly prices: PriceBook;
   private readonly yields: ReadonlyMap<string, number>;
   private readonly missing: MissingPrice[];
   private readonly entered: CostLine[] = [];
-  private readonly amounts = new Map<string, { readonly line: Omit<CostLine, "cents">; amount: number }>();
+  /** By owner, then by what it is. */
+  private readonly amounts = new Map<string, Map<string, Counted>>();
+  /** Cents for a kilogram. */
+  private readonly rates: ReadonlyMap<string, number>;
   private readonly found = new Map<string, Item | undefined>();
 
   constructor(prices: PriceBook, share: ReadonlyMap<string, number>, missing: MissingPrice[]) {
     this.prices = prices;
+    this.rates = new Map(prices.materials.map(({ material, perKg }) => [material, perKg]));
     this.yields = share;
     this.missing = missing;
   }
@@ -157,16 +166,15 @@ class Taking {
   }
 
   private material(owner: string, material: MaterialName, mass: number): void {
-    const found = this.prices.materials.findLast((each) => each.material === material);
-    if (found === undefined) this.miss({ owner, what: material, amount: mass, unit: "kg" });
-    else this.add({ owner, sort: "material", what: material, amount: mass, unit: "kg", rate: found.perKg });
+    const rate = this.rates.get(material);
+    if (rate === undefined) this.miss({ owner, what: material, amount: mass, unit: "kg" });
+    else this.add("material", owner, material, mass, "kg", rate);
   }
 
   item(owner: string, item: string, count: number, mass: number): void {
     const found = this.find(item);
-    const line = { owner, sort: "bought", what: item } as const;
-    if (found?.each !== undefined) this.add({ ...line, amount: count, unit: "each", rate: found.each });
-    else if (found?.perKg !== undefined) this.add({ ...line, amount: mass, unit: "kg", rate: found.perKg });
+    if (found?.each !== undefined) this.add("bought", owner, item, count, "each", found.each);
+    else if (found?.perKg !== undefined) this.add("bought", owner, item, mass, "kg", found.perKg);
     else this.miss({ owner, what: item, amount: count, unit: "each" });
   }
 
@@ -180,8 +188,9 @@ class Taking {
     const area = 2 * (wide! * high! + long! * high!) + long! * wide!;
     const what = `coat, ${finish}`;
     const found = this.find(what);
-    if (found?.perSquareMetre === undefined) this.miss({ owner: wholeUnit, what, amount: area, unit: "m²" });
-    else this.add({ owner: wholeUnit, sort: "bought", what, amount: area, unit: "m²", rate: found.perSquareMetre });
+    const rate = found?.perSquareMetre;
+    if (rate === undefined) this.miss({ owner: wholeUnit, what, amount: area, unit: "m²" });
+    else this.add("bought", wholeUnit, what, area, "m²", rate);
   }
 
   /** The item whose name begins the thing's name; of several the longest. */
@@ -196,20 +205,29 @@ class Taking {
   }
 
   /** Adds to the owner's amount of the same thing, so that each line is rounded once. */
-  private add(line: Omit<CostLine, "cents">): void {
-    const key = `${line.owner}|${line.what}|${line.unit}`;
-    const before = this.amounts.get(key);
-    if (before === undefined) this.amounts.set(key, { line, amount: line.amount });
-    else before.amount += line.amount;
+  private add(
+    sort: CostLine["sort"],
+    owner: string,
+    what: string,
+    amount: number,
+    unit: CostLine["unit"],
+    rate: number,
+  ): void {
+    let own = this.amounts.get(owner);
+    if (own === undefined) {
+      own = new Map();
+      this.amounts.set(owner, own);
+    }
+    const before = own.get(what);
+    if (before === undefined) own.set(what, { owner, sort, what, amount, unit, rate });
+    else before.amount += amount;
   }
 
   /** The lines, each rounded to a cent. */
   lines(): readonly CostLine[] {
-    const counted = [...this.amounts.values()].map(({ line, amount }) => ({
-      ...line,
-      amount,
-      cents: wholeCents(amount * line.rate),
-    }));
+    const counted = [...this.amounts.values()].flatMap((own) =>
+      [...own.values()].map((line) => ({ ...line, cents: wholeCents(line.amount * line.rate) })),
+    );
     return [...this.entered, ...counted];
   }
 

@@ -53,18 +53,17 @@ export interface Takeoff {
 
 /** Counts parts, blanks, sheets and bought things of an arrangement. */
 export function takeOff(arrangement: Arrangement, stock: StockBook): Takeoff {
-  const cuts = cutList(arrangement.whole);
   return {
     parts: partsList(arrangement.whole),
-    cuts,
-    sheets: sheetNeeds(cuts, stock),
+    cuts: cutList(arrangement.whole),
+    sheets: sheetsOf(arrangement, stock),
     bought: boughtList(arrangement.whole),
   };
 }
 
 /** Sheets alone: what a price needs of the takeoff. */
 export function sheetsOf(arrangement: Arrangement, stock: StockBook): readonly SheetNeed[] {
-  return sheetNeeds(cutList(arrangement.whole), stock);
+  return blanksBySheet(arrangement.whole).map((blanks) => sheetNeed(blanks, stock));
 }
 
 function partsList(whole: Part): readonly PartLine[] {
@@ -111,24 +110,37 @@ function cutList(whole: Part): readonly CutLine[] {
     );
 }
 
-function sheetNeeds(cuts: readonly CutLine[], stock: StockBook): readonly SheetNeed[] {
-  const groups = new Map<string, CutLine[]>();
-  for (const cut of cuts) {
-    const key = `${cut.metal} ${cut.gauge}`;
-    groups.set(key, [...(groups.get(key) ?? []), cut]);
-  }
-  return [...groups.values()].map((blanks) => {
-    const { metal, gauge } = blanks[0]!;
-    const kept = stock.sheets.findLast((each) => each.metal === metal && each.gauge === gauge);
-    const area = blanks.reduce((sum, each) => sum + each.count * each.length * each.width, 0);
-    const mass = (area / 1e6) * sheetMass(metal, gauge);
-    const sheet = kept === undefined ? undefined : { length: 1000 * kept.length, width: 1000 * kept.width };
-    const nesting =
-      sheet === undefined
-        ? { least: 0, shelves: 0, joined: [], area }
-        : nestBlanks(blanks, sheet.length, sheet.width, 1000 * stock.kerf);
-    return { metal, gauge, sheet, mass, ...nesting };
+/** Blanks of one metal and gauge. */
+type SheetBlanks = Pick<CutLine, "metal" | "gauge"> & { readonly blanks: Blank[] };
+
+/** Every blank of every part, by metal and gauge; sides in whole millimetres, as they are cut. */
+function blanksBySheet(whole: Part): readonly SheetBlanks[] {
+  const found: SheetBlanks[] = [];
+  visitLeaves(whole, ({ sheets }) => {
+    for (const { metal, gauge, blanks } of sheets) {
+      let group = found.find((each) => each.metal === metal && each.gauge === gauge);
+      if (group === undefined) {
+        group = { metal, gauge, blanks: [] };
+        found.push(group);
+      }
+      for (const { length, width, count } of blanks) {
+        group.blanks.push({ length: Math.round(length), width: Math.round(width), count });
+      }
+    }
   });
+  return found;
+}
+
+function sheetNeed({ metal, gauge, blanks }: SheetBlanks, stock: StockBook): SheetNeed {
+  const kept = stock.sheets.findLast((each) => each.metal === metal && each.gauge === gauge);
+  const area = blanks.reduce((sum, each) => sum + each.count * each.length * each.width, 0);
+  const mass = (area / 1e6) * sheetMass(metal, gauge);
+  const sheet = kept === undefined ? undefined : { length: 1000 * kept.length, width: 1000 * kept.width };
+  const nesting =
+    sheet === undefined
+      ? { least: 0, shelves: 0, joined: [], area }
+      : nestBlanks(blanks, sheet.length, sheet.width, 1000 * stock.kerf);
+  return { metal, gauge, sheet, mass, ...nesting };
 }
 
 function boughtList(whole: Part): readonly BoughtLine[] {

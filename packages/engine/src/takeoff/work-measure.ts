@@ -36,14 +36,11 @@ export function addWork(part: Part, amounts: WorkAmounts): void {
       if (each.children.some((child) => /\/(sprung|fixed)$/.test(child.key))) amounts.fan += 1;
       return;
     }
-    amounts.blank += each.sheets.reduce(
-      (sum, { blanks }) => sum + blanks.reduce((count, { count: pieces }) => count + pieces, 0),
-      0,
-    );
+    for (const { blanks } of each.sheets) for (const { count } of blanks) amounts.blank += count;
     if (each.kind === "panel") {
       amounts.panel += 1;
-      const [long = 0, wide = 0] = [each.size.x, each.size.y, each.size.z].sort((a, b) => b - a);
-      amounts["square metre of panel"] += (long * wide) / 1e6;
+      const { x, y, z } = each.size;
+      amounts["square metre of panel"] += Math.max(x * y, y * z, z * x) / 1e6;
     }
     if (each.kind === "door") amounts.door += 1;
     if (each.kind === "pan") amounts.pan += 1;
