@@ -20,7 +20,7 @@ import { droppedFile } from "./file-picker.ts";
 import type { Conflict, JobDesk } from "./job-desk.ts";
 import { actOfKey } from "./page-keys.ts";
 import { Sheets } from "./sheets.tsx";
-import { useTheme } from "./theme.ts";
+import { toNextTheme, useTheme } from "./theme.ts";
 import "./page.css";
 
 /** The whole page: the machine, what it does to the air, and everything a hand can reach. */
@@ -37,7 +37,14 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
     [desk, isLocal],
   );
   useEffect(() => {
-    const acts = { save: store.save, open: () => lay({ name: "open a job" }), undo, redo };
+    const acts = {
+      save: store.save,
+      open: () => lay({ name: "open a job" }),
+      search: () => lay({ name: "search and go" }),
+      keys: () => lay({ name: "keys" }),
+      undo,
+      redo,
+    };
     const onKeyDown = (event: KeyboardEvent) => {
       const act = actOfKey(event);
       if (act === undefined) return;
@@ -69,7 +76,7 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
       </main>
       <PageFoot />
       <PriceBar />
-      <Sheets desk={desk} />
+      <Sheets desk={desk} save={store.save} />
       {conflict === undefined ? null : (
         <ConflictDialog
           conflict={conflict}
@@ -104,7 +111,8 @@ function useTitle(): void {
 
 function PageFoot() {
   const notice = useBench((bench) => bench.notice);
-  const [theme, next] = useTheme();
+  const theme = useTheme();
+  const lay = useSheet((sheets) => sheets.lay);
   return (
     <footer className="page-foot">
       <p role="status" className={notice?.weight ?? ""}>
@@ -113,7 +121,13 @@ function PageFoot() {
       <p className="quiet">
         component data is generic, marked <em>typical</em>: not a maker's rating
       </p>
-      <button type="button" onClick={next}>
+      <button type="button" onClick={() => lay({ name: "search and go" })}>
+        search and go <span className="quiet">Ctrl K</span>
+      </button>
+      <button type="button" onClick={() => lay({ name: "keys" })}>
+        keys
+      </button>
+      <button type="button" onClick={toNextTheme}>
         {theme === "system" ? "light and dark as the system" : theme}
       </button>
     </footer>

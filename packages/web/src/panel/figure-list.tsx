@@ -10,7 +10,7 @@ export function FigureList({ figures }: { figures: readonly Figure[] }) {
       <div className="rows">
         {figures.map((figure) =>
           figure.working === undefined ? (
-            <div key={figure.key} className="figure">
+            <div key={figure.key} className="figure" data-figure={figure.key} tabIndex={-1}>
               <span>{figure.name}</span>
               <strong>{figure.value}</strong>
             </div>
@@ -32,6 +32,7 @@ function WorkedFigure({ figure }: { figure: Figure }) {
       <button
         type="button"
         className="figure worked"
+        data-figure={figure.key}
         aria-expanded={isOpen}
         aria-controls={id}
         onClick={() => toggleWorking(figure.key)}

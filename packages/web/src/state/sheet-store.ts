@@ -5,6 +5,8 @@ import type { HelpTopic } from "./help-topic.ts";
 export type Sheet =
   | { readonly name: "open a job" }
   | { readonly name: "a new unit" }
+  | { readonly name: "search and go" }
+  | { readonly name: "keys" }
   | { readonly name: "help"; readonly topic: HelpTopic };
 
 /** Which sheet lies over the page. */

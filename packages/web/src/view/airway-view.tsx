@@ -43,9 +43,9 @@ export function AirwayView() {
             <AirSwitch />
           </>
         ) : null}
+        {view === "3D" ? null : <TakeAway of="picture" name={view === "side" ? "airway" : `machine, ${view}`} />}
       </div>
       <AirwayNotice />
-      {view === "3D" ? null : <TakeAway of="picture" name={view === "side" ? "airway" : `machine, ${view}`} />}
       {stale ? (
         <p className="stale">
           <span aria-hidden="true">◆</span> drawing shows the last sound text

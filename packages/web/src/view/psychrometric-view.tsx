@@ -2,7 +2,7 @@ import { type AirPath, airPath } from "@oncethrough/engine/chart/air-path";
 import { type PsychrometricList, psychrometricChart } from "@oncethrough/engine/chart/psychrometric-chart";
 import { sitePressure } from "@oncethrough/engine/duty/standard-conditions";
 import { printQuantity } from "@oncethrough/engine/quantity/print";
-import { useMemo } from "react";
+import { lazy, Suspense, useMemo } from "react";
 import { conditionSets, nearestLoading } from "#state/condition-choices";
 import type { SoundJob } from "#state/sound-job";
 import { DrawnOrSaid } from "./drawn-or-said.tsx";
@@ -11,6 +11,9 @@ import { TakeAway } from "./take-away.tsx";
 import { useBench, useRating } from "./use-bench.ts";
 import { useEasedList } from "./use-eased-list.ts";
 import { useWidth } from "./use-width.ts";
+
+/** What a hand takes on the chart comes right behind the page. */
+const DayHandles = lazy(() => import("./day-handles.tsx"));
 
 /** px. */
 const tallest = 490;
@@ -65,9 +68,23 @@ function Chart({ sound, width }: { sound: SoundJob; width: number }) {
   );
   const list = useEasedList(drawn, stillWhile(drawn, width)) ?? drawn;
   return (
-    <svg width={width} height={height} role="img" aria-label={chartWords(drawn.title, paths, condition)}>
-      <PaintedList list={list} placing={placedAt(drawn, 1, 0, 0)} />
-    </svg>
+    <div className="chart-stage">
+      <svg
+        width={width}
+        height={height}
+        viewBox={`0 0 ${width} ${height}`}
+        role="img"
+        aria-label={chartWords(drawn.title, paths, condition)}
+      >
+        <PaintedList list={list} placing={placedAt(drawn, 1, 0, 0)} />
+      </svg>
+      <Suspense fallback={null}>
+        <DayHandles frame={drawn.frame} />
+      </Suspense>
+      <p id="day-handles-help" className="unseen">
+        arrow keys left and right set the dry bulb, up and down the moisture; Shift goes further, Escape gives up
+      </p>
+    </div>
   );
 }
 
