@@ -111,8 +111,22 @@ function againstUnit(job: Job, check: Check): ReadonlySet<string> {
  * that leave more than a thin margin are taken before those that do not.
  */
 export function smallestFix(proof: Proof, finding: Finding, bench: Bench): Fix | undefined {
+  const steps = smallestFixSteps(proof, finding, bench);
+  let step = steps.next();
+  while (step.done !== true) step = steps.next();
+  return step.value;
+}
+
+/** The smallest fix trial by trial: yields how far the search is, 0…1, wherever it may be stopped. */
+export function* smallestFixSteps(proof: Proof, finding: Finding, bench: Bench): Generator<number, Fix | undefined> {
   const targets = targetsOf(proof, finding).filter(({ path }) => bench.mayTurn?.(path) ?? true);
-  const fixes = targets.flatMap((target) => firstFix(proof, finding, target, bench) ?? []);
+  const fixes: Fix[] = [];
+  for (const [place, target] of targets.entries()) {
+    const trials = firstFix(proof, finding, target, bench);
+    let trial = trials.next();
+    for (; trial.done !== true; trial = trials.next()) yield (place + trial.value) / targets.length;
+    if (trial.value !== undefined) fixes.push(trial.value);
+  }
   const cost = (fix: Fix) => fix.priceChange ?? 1000 * fix.massChange;
   return fixes.sort((a, b) => cost(a) - cost(b) || Math.abs(a.lengthChange) - Math.abs(b.lengthChange))[0];
 }
@@ -176,12 +190,16 @@ function standingText({ places, defaults }: JobReading, path: string): string | 
 const halvings = 3;
 
 /** The nearest value that mends with more than a thin margin, or else with one. */
-function firstFix(proof: Proof, finding: Finding, target: Target, bench: Bench): Fix | undefined {
+function* firstFix(proof: Proof, finding: Finding, target: Target, bench: Bench): Generator<number, Fix | undefined> {
+  const all = target.values.length + halvings;
   let thin: Fix | undefined;
   let tooLittle = target.before;
-  for (const value of target.values) {
+  for (const [place, value] of target.values.entries()) {
     const fix = tryValue(proof, finding, target, value, bench);
-    if (fix !== undefined && fix.margin >= thinMargin) return closer(proof, finding, target, bench, tooLittle, fix);
+    yield (place + 1) / all;
+    if (fix !== undefined && fix.margin >= thinMargin) {
+      return yield* closer(proof, finding, target, bench, tooLittle, fix);
+    }
     if (fix === undefined && thin !== undefined) return thin;
     thin ??= fix;
     tooLittle = value;
@@ -190,13 +208,22 @@ function firstFix(proof: Proof, finding: Finding, target: Target, bench: Bench):
 }
 
 /** A value nearer to what stood there that does as well. */
-function closer(proof: Proof, finding: Finding, target: Target, bench: Bench, tooLittle: string, found: Fix): Fix {
+function* closer(
+  proof: Proof,
+  finding: Finding,
+  target: Target,
+  bench: Bench,
+  tooLittle: string,
+  found: Fix,
+): Generator<number, Fix> {
+  const all = target.values.length + halvings;
   let best = found;
   let least = tooLittle;
   for (let count = 0; count < halvings; count++) {
     const value = valueBetween(target.field, least, best.value);
     if (value === undefined) return best;
     const fix = tryValue(proof, finding, target, value, bench);
+    yield (target.values.length + count + 1) / all;
     if (fix !== undefined && fix.margin >= thinMargin) best = fix;
     else least = value;
   }

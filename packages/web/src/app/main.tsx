@@ -39,7 +39,7 @@ async function start(): Promise<void> {
       : exampleFile(first ?? { path: "job.yaml", text: "format: oncethrough job 1\n" });
   const records = [...shippedCatalogue(), ...shop];
   const catalogue = readCatalogue(records);
-  const work = new WorkDesk(startWorker, () => ({ records, profiles: shippedProfiles() }));
+  const work = new WorkDesk(startWorker, () => ({ records, profiles: shippedProfiles(), shop: books }));
   const store = createBenchStore(openedBench(file, catalogue, "ip"), catalogue, readShop(books));
   const desk = createJobDesk(store, isServed ? server : undefined, examples, localStorage, window);
   solveRest(store);

@@ -53,6 +53,8 @@ export interface BenchState {
   readonly addingAt: number | undefined;
   /** Air is seen to move in the drawing. */
   readonly airMoves: boolean;
+  /** The finding that is open: its key. */
+  readonly finding: string | undefined;
   /** Figure of the picked section whose working is open. */
   readonly openWorking: string | undefined;
   /** How many conditions of the sound job are solved; grows while the page works on. */
@@ -84,6 +86,7 @@ export function openedBench(
     view: "side",
     addingAt: undefined,
     airMoves: true,
+    finding: undefined,
     openWorking: undefined,
     solved: 0,
     notice: undefined,

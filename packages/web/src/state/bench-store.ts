@@ -4,9 +4,11 @@ import type { ShopReading } from "@oncethrough/engine/takeoff/read-shop";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { BenchState, JobFile, Notice, UnitView } from "./bench-state.ts";
 import { type DayTyped, dayMoved } from "./day-edits.ts";
+import type { FindingLine } from "./finding-lines.ts";
 import { typing } from "./history.ts";
 import * as section from "./section-edits.ts";
 import * as transition from "./transitions.ts";
+import { type NewWaiver, ruleWaived, waiverTaken } from "./waiving.ts";
 
 /** What the page can do; each action is one transition. */
 export interface BenchActions {
@@ -24,11 +26,18 @@ export interface BenchActions {
   readonly moveDay: (key: string, day: DayTyped) => void;
   readonly undo: () => void;
   readonly redo: () => void;
+  /** Back or forward to where so many steps are done. */
+  readonly stepTo: (count: number) => void;
+  /** Lets a rule go for this job, by name and reason; or asks it again. */
+  readonly waive: (waiver: NewWaiver) => void;
+  readonly takeWaiver: (line: FindingLine) => void;
   readonly open: (file: JobFile, text?: string) => void;
   readonly markSaved: (file: JobFile) => void;
   readonly notice: (notice: Notice | undefined) => void;
   readonly pick: (path: string) => void;
   readonly pickBeside: (by: 1 | -1) => void;
+  /** Opens a finding and picks its section; undefined closes. */
+  readonly pickFinding: (finding: string | undefined, index?: number) => void;
   readonly pickCondition: (key: string) => void;
   readonly setSystem: (system: UnitSystem) => void;
   readonly setView: (view: UnitView) => void;
@@ -67,11 +76,15 @@ export function createBenchStore(first: BenchState, catalogue: Catalogue, shop: 
       moveDay: (key, day) => to((state) => dayMoved(state, key, day, catalogue)),
       undo: () => to((state) => transition.stepBack(state, catalogue)),
       redo: () => to((state) => transition.stepForward(state, catalogue)),
+      stepTo: (count) => to((state) => transition.steppedTo(state, count, catalogue)),
+      waive: (waiver) => to((state) => ruleWaived(state, waiver, catalogue)),
+      takeWaiver: (line) => to((state) => waiverTaken(state, line, catalogue)),
       open: (file, text) => to((state) => transition.opened(state, file, catalogue, text)),
       markSaved: (file) => to((state) => transition.saved(state, file)),
       notice: (notice) => to((state) => transition.noticed(state, notice)),
       pick: (path) => to((state) => transition.pickedPart(state, path)),
       pickBeside: (by) => to((state) => transition.pickedBeside(state, by)),
+      pickFinding: (finding, index = -1) => to((state) => transition.pickedFinding(state, finding, index)),
       pickCondition: (key) => to((state) => transition.pickedCondition(state, key)),
       setSystem: (system) => to((state) => transition.withSystem(state, system)),
       setView: (view) => to((state) => transition.withView(state, view)),

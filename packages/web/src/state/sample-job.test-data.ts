@@ -1,5 +1,6 @@
 /// <reference types="vite/client" />
 import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import type { ShopFiles } from "@oncethrough/engine/takeoff/read-shop";
 import { type BenchState, type JobFile, openedBench } from "./bench-state.ts";
 
 /** The shipped component records. */
@@ -9,6 +10,21 @@ export const catalogueFiles = Object.entries(
 
 /** The shipped catalogue. */
 export const catalogue = readCatalogue(catalogueFiles);
+
+/** The shipped books of the shop. */
+export const shopFiles = shippedShop(
+  import.meta.glob<string>("../../../../shop/*.yaml", { query: "?raw", import: "default", eager: true }),
+);
+
+function shippedShop(texts: Record<string, string>): ShopFiles {
+  const book = (name: string) => ({ path: name, text: texts[`../../../../shop/${name}.yaml`] ?? "" });
+  return { prices: book("prices"), rates: book("rates"), stock: book("stock") };
+}
+
+/** The shipped owner profiles. */
+export const profileFiles = Object.entries(
+  import.meta.glob<string>("../../../../profiles/*.yaml", { query: "?raw", import: "default", eager: true }),
+).map(([path, text]) => ({ path, text }));
 
 /** A small job for tests: pure outside air through filters and a fan, cooled by nothing. */
 export const sampleText = `# a job for tests

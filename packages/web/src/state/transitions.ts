@@ -12,7 +12,7 @@ import {
   sectionPath,
   type UnitView,
 } from "./bench-state.ts";
-import { redone, undone, withStep } from "./history.ts";
+import { redone, type Undoable, undone, withStep } from "./history.ts";
 import { readText, type SoundJob } from "./sound-job.ts";
 import { changeBetween } from "./text-change.ts";
 
@@ -71,6 +71,17 @@ export function stepForward(state: BenchState, catalogue: Catalogue): BenchState
   return withText({ ...state, history }, text, catalogue, actFrom(state, state.history.future.at(-1)?.name ?? ""));
 }
 
+/** Back or forward to where so many steps are done. */
+export function steppedTo(state: BenchState, count: number, catalogue: Catalogue): BenchState {
+  let now: Undoable = state;
+  while (now.history.past.length > count && now.history.past.length > 0) now = undone(now);
+  while (now.history.past.length < count && now.history.future.length > 0) now = redone(now);
+  if (now.history === state.history) return state;
+  const last = now.history.past.at(-1)?.name;
+  const act = last === undefined ? "back to the text as opened" : `back or forward to: ${last}`;
+  return withText({ ...state, history: now.history }, now.text, catalogue, actFrom(state, act));
+}
+
 /** Another file in place of this one; units of measure and the way of seeing stay as they are. */
 export function opened(state: BenchState, file: JobFile, catalogue: Catalogue, text = file.storedText): BenchState {
   const { view, airMoves } = state;
@@ -97,6 +108,12 @@ export function pickedPart(state: BenchState, path: string): BenchState {
 export function pickedBeside(state: BenchState, by: 1 | -1): BenchState {
   const index = sectionIndex(state.picked);
   return pickedPart(state, sectionPath(index === undefined ? 0 : index + by));
+}
+
+/** The finding in hand, and with it its section; the rule for the unit as a whole leaves the part in hand as it is. */
+export function pickedFinding(state: BenchState, finding: string | undefined, index: number): BenchState {
+  const picked = index < 0 || finding === undefined ? state : pickedPart(state, sectionPath(index));
+  return { ...picked, finding };
 }
 
 /** The condition in hand. */

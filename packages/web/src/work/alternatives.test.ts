@@ -4,7 +4,7 @@ import { openedBench, sectionPath } from "#state/bench-state";
 import { axisFigure, type Choice, type Choices, choicesAsTabs, choiceText, sortedChoices } from "#state/choices";
 import { coilChoices } from "#state/coil-choices";
 import { fanChoices } from "#state/fan-choices";
-import { catalogue, catalogueFiles } from "#state/sample-job.test-data";
+import { catalogue, catalogueFiles, shopFiles } from "#state/sample-job.test-data";
 import * as transition from "#state/transitions";
 import { BookShelf } from "./book-shelf.ts";
 import { perform } from "./perform.ts";
@@ -20,7 +20,7 @@ const bench = openedBench({ name: "a", origin: "example", version: undefined, st
 const sections = bench.sound!.job.unit.sections;
 const coil = sections.findIndex((section) => section.kind === "chilled-water coil");
 const fan = sections.findIndex((section) => section.kind === "fan");
-const shelf = new BookShelf({ records: catalogueFiles, profiles: [] });
+const shelf = new BookShelf({ records: catalogueFiles, profiles: [], shop: shopFiles });
 
 /** Does a task to its end. */
 function done(task: Task): { readonly result: unknown; readonly shares: readonly number[] } {

@@ -1,6 +1,9 @@
 import { type Catalogue, readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import { type Bench, type Proof, proveJob } from "@oncethrough/engine/mending/smallest-fix";
 import { type Profile, readProfiles } from "@oncethrough/engine/rule/profile";
 import { rules } from "@oncethrough/engine/rule/rules";
+import { readShop } from "@oncethrough/engine/takeoff/read-shop";
+import type { ShopBooks } from "@oncethrough/engine/takeoff/shop-book";
 import type { RatingBook } from "#state/rating-book";
 import { readText } from "#state/sound-job";
 import type { ShelfTexts } from "./task.ts";
@@ -12,11 +15,31 @@ const booksKept = 4;
 export class BookShelf {
   readonly catalogue: Catalogue;
   readonly #profiles: ReadonlyMap<string, Profile>;
+  readonly #shop: ShopBooks | undefined;
   readonly #books = new Map<string, RatingBook>();
+  #proof: Proof | undefined;
 
-  constructor({ records, profiles }: ShelfTexts) {
+  constructor({ records, profiles, shop }: ShelfTexts) {
     this.catalogue = readCatalogue(records);
     this.#profiles = readProfiles(profiles, rules).byName;
+    this.#shop = readShop(shop).books;
+  }
+
+  get profileNames(): readonly string[] {
+    return [...this.#profiles.keys()];
+  }
+
+  /**
+   * A job solved, judged, weighed and priced by the profile that it names; the latest is kept.
+   *
+   * @throws Error when the text is no job, or names a profile that nobody knows
+   */
+  proof(text: string): { readonly proof: Proof; readonly bench: Bench } {
+    const profile = this.profile(this.book(text).job.duty.ownerProfile);
+    const bench: Bench = { catalogue: this.catalogue, profile, books: this.#shop };
+    if (this.#proof?.text !== text) this.#proof = proveJob(text, bench);
+    if (this.#proof === undefined) throw new Error("the text is no sound job");
+    return { proof: this.#proof, bench };
   }
 
   /** @throws Error when the text is no job */
@@ -34,6 +57,6 @@ export class BookShelf {
   profile(name: string): Profile {
     const found = this.#profiles.get(name);
     if (found !== undefined) return found;
-    throw new Error(`"${name}" is no owner profile; there are: ${[...this.#profiles.keys()].join(", ")}`);
+    throw new Error(`"${name}" is no owner profile; there are: ${this.profileNames.join(", ")}`);
   }
 }

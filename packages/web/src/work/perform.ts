@@ -10,6 +10,7 @@ import { readForm } from "@oncethrough/engine/form/read";
 import type { UnitRating } from "@oncethrough/engine/unit/rating";
 import type { RatingBook } from "#state/rating-book";
 import type { BookShelf } from "./book-shelf.ts";
+import { judgeJob, mendFinding } from "./judge-job.ts";
 import { sizeDuty } from "./size-duty.ts";
 import type { AlternativesTask, CoilAlternatives, FanAlternatives, Results, SystemCurvesTask, Task } from "./task.ts";
 
@@ -24,6 +25,10 @@ export function perform(task: Task, shelf: BookShelf): Generator<number, Results
       return drawSystem(task, shelf);
     case "sizing":
       return sizeDuty(task, shelf);
+    case "findings":
+      return judgeJob(task, shelf);
+    case "smallest fix":
+      return mendFinding(task, shelf);
   }
 }
 

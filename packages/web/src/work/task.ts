@@ -1,10 +1,13 @@
 import type { FanSystemCurve } from "@oncethrough/engine/chart/fan-system";
 import type { CoilChoice } from "@oncethrough/engine/design/coil-alternative";
 import type { FanCandidate } from "@oncethrough/engine/design/fan-selection";
+import type { Fix } from "@oncethrough/engine/mending/smallest-fix";
 import type { Choice } from "@oncethrough/engine/sizing/workroom";
+import type { ShopFiles } from "@oncethrough/engine/takeoff/read-shop";
+import type { Judgement } from "#state/finding-lines";
 
 /** Long work that the page hands to its worker. A task is plain data: all that its result follows from. */
-export type Task = AlternativesTask | SystemCurvesTask | SizingTask;
+export type Task = AlternativesTask | SystemCurvesTask | SizingTask | FindingsTask | FixTask;
 
 /** Other ways to build a section. */
 export interface AlternativesTask {
@@ -33,12 +36,37 @@ export interface SizingTask {
   readonly text: string;
 }
 
+/** The unit judged by the rules of the profile that the job names. */
+export interface FindingsTask {
+  readonly kind: "findings";
+  readonly text: string;
+}
+
+/** The smallest fix of one finding. */
+export interface FixTask {
+  readonly kind: "smallest fix";
+  readonly text: string;
+  /** Name of the section, or `unit`. */
+  readonly section: string;
+  readonly rule: string;
+}
+
 /** What each kind of task comes to; copied from the worker to the page, so plain data too. */
 export interface Results {
   readonly "coil alternatives": CoilAlternatives;
   readonly "fan alternatives": FanAlternatives;
   readonly "system curves": readonly FanSystemCurve[];
   readonly sizing: SizingResult;
+  readonly findings: Judgement;
+  readonly "smallest fix": FoundFix;
+}
+
+/** The change that mends a finding, and what it costs. */
+export type ShownFix = Omit<Fix, "text">;
+
+/** The smallest fix; undefined where no single change mends the finding alone. */
+export interface FoundFix {
+  readonly fix: ShownFix | undefined;
 }
 
 /** The unit found for a duty, or what stands in the way. */
@@ -86,6 +114,8 @@ export interface ShelfTexts {
   readonly records: readonly ShelfText[];
   /** The owners' rule profiles. */
   readonly profiles: readonly ShelfText[];
+  /** The shop's books, by which fixes are priced. */
+  readonly shop: ShopFiles;
 }
 
 /** From the page to the worker. */

@@ -4,6 +4,8 @@ import { taskKey, WorkDesk } from "./work-desk.ts";
 
 const task = (text: string): SystemCurvesTask => ({ kind: "system curves", text, condition: "one" });
 
+const shop = { prices: { path: "p", text: "" }, rates: { path: "r", text: "" }, stock: { path: "s", text: "" } };
+
 /** A desk whose worker is played by the test. */
 function playedDesk() {
   const posted: ToWorker[] = [];
@@ -21,7 +23,7 @@ function playedDesk() {
         },
       };
     },
-    () => ({ records: [{ path: "a.yaml", text: "" }], profiles: [] }),
+    () => ({ records: [{ path: "a.yaml", text: "" }], profiles: [], shop }),
   );
   const state = (text: string) => desk.states.getState().get(taskKey(task(text)));
   return { desk, posted, state, say: (m: FromWorker) => hear(m), breaks: (p: string) => broken(p), begun: () => begun };
@@ -79,12 +81,12 @@ describe("the desk of long work", () => {
 
   it("keeps no more results than it may", () => {
     const { desk, state, say } = playedDesk();
-    for (let id = 1; id <= 40; id++) {
+    for (let id = 1; id <= 110; id++) {
       desk.ask(task(`t${id}`));
       say({ say: "result", id, result: [] });
     }
     expect(state("t1")).toBeUndefined();
-    expect(state("t40")?.is).toBe("done");
-    expect(desk.states.getState().size).toBe(30);
+    expect(state("t110")?.is).toBe("done");
+    expect(desk.states.getState().size).toBe(100);
   });
 });

@@ -15,16 +15,24 @@ export interface WorkPort {
 }
 
 /** Results that are kept, so that going back in the history shows them at once. */
-const resultsKept = 30;
+const resultsKept = 100;
 
 /** What a task is kept under. */
 export function taskKey(task: Task): string {
   return JSON.stringify(task);
 }
 
+/** A worker of its own for what may not wait: findings follow every edit, and fixes take their time. */
+type Lane = "long" | "findings" | "fixes";
+
+function laneOf(kind: Task["kind"]): Lane {
+  if (kind === "findings") return "findings";
+  return kind === "smallest fix" ? "fixes" : "long";
+}
+
 /**
- * Hands tasks to a worker that is started with the first of them. A newer task of a kind stops the older one; results are
- * kept.
+ * Hands tasks to workers, each started with the first task that it gets. A newer task of a kind stops the older one;
+ * results are kept.
  */
 export class WorkDesk {
   /** States by `taskKey`. */
@@ -33,7 +41,7 @@ export class WorkDesk {
   );
   readonly #begin: () => WorkPort;
   readonly #texts: () => ShelfTexts;
-  #port: WorkPort | undefined;
+  readonly #ports = new Map<Lane, WorkPort>();
   #lastId = 0;
   readonly #running = new Map<number, { readonly key: string; readonly kind: Task["kind"] }>();
 
@@ -56,7 +64,7 @@ export class WorkDesk {
     this.#running.set(id, { key, kind: task.kind });
     this.#put(key, { is: "under way", share: 0 });
     try {
-      this.#post({ say: "do", id, task });
+      this.#port(laneOf(task.kind)).post({ say: "do", id, task });
     } catch (error) {
       this.#end(id, { is: "failed", problem: error instanceof Error ? error.message : String(error) });
     }
@@ -74,20 +82,22 @@ export class WorkDesk {
   }
 
   #stopOne(id: number, state: WorkState | undefined): void {
-    this.#post({ say: "stop", id });
+    const kind = this.#running.get(id)?.kind;
+    if (kind !== undefined) this.#ports.get(laneOf(kind))?.post({ say: "stop", id });
     this.#end(id, state);
   }
 
-  #post(message: ToWorker): void {
-    if (this.#port === undefined) {
-      this.#port = this.#begin();
-      this.#port.listen(
-        (heard) => this.#hear(heard),
-        (problem) => this.#broken(problem),
-      );
-      this.#port.post({ say: "shelf", texts: this.#texts() });
-    }
-    this.#port.post(message);
+  #port(lane: Lane): WorkPort {
+    const known = this.#ports.get(lane);
+    if (known !== undefined) return known;
+    const port = this.#begin();
+    this.#ports.set(lane, port);
+    port.listen(
+      (heard) => this.#hear(heard),
+      (problem) => this.#broken(lane, problem),
+    );
+    port.post({ say: "shelf", texts: this.#texts() });
+    return port;
   }
 
   #hear(message: FromWorker): void {
@@ -99,9 +109,10 @@ export class WorkDesk {
   }
 
   /** A worker that broke takes all that it was doing with it; the next task starts another one. */
-  #broken(problem: string): void {
-    this.#port = undefined;
-    for (const id of [...this.#running.keys()]) this.#end(id, { is: "failed", problem });
+  #broken(lane: Lane, problem: string): void {
+    this.#ports.delete(lane);
+    for (const [id, { kind }] of [...this.#running])
+      if (laneOf(kind) === lane) this.#end(id, { is: "failed", problem });
   }
 
   #end(id: number, state: WorkState | undefined): void {

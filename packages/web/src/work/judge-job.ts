@@ -1,0 +1,60 @@
+import { smallestFixSteps } from "@oncethrough/engine/mending/smallest-fix";
+import { type Check, checkUnit } from "@oncethrough/engine/rule/check";
+import { type Finding, sortedFindings } from "@oncethrough/engine/rule/finding";
+import { requirements } from "@oncethrough/engine/rule/requirements";
+import { rules } from "@oncethrough/engine/rule/rules";
+import { conditionOf, detailOf } from "@oncethrough/engine/rule/words";
+import type { FindingLine, Judgement } from "#state/finding-lines";
+import type { BookShelf } from "./book-shelf.ts";
+import type { FindingsTask, FixTask, FoundFix } from "./task.ts";
+
+/** Judges the unit of a job by the profile that it names; one step. */
+export function* judgeJob({ text }: FindingsTask, shelf: BookShelf): Generator<number, Judgement> {
+  yield 0;
+  const { job } = shelf.book(text);
+  const profile = shelf.profile(job.duty.ownerProfile);
+  const check = checkUnit(job.unit, job.duty, job.conditions, rules, profile, job.waivers);
+  const own = new Set(job.conditions.map(({ key }) => key));
+  return {
+    profile: profile.name,
+    profiles: shelf.profileNames,
+    lines: sortedFindings(check.findings).map((finding) => lineOf(check, finding, own)),
+  };
+}
+
+function lineOf(check: Check, finding: Finding, own: ReadonlySet<string>): FindingLine {
+  const { entry, outcome, thin, value, limit, margin, missed, told } = finding;
+  const { rule, section, index, waiver, decides } = entry;
+  const { id, quantity, sense, measures, protects, remedy, severity, source, certainty, covers } = rule;
+  const name = conditionOf(check, finding);
+  const key = check.conditions[finding.at]?.key;
+  return {
+    key: `${section}: ${id}`,
+    rule: id,
+    ...{ section, index, outcome, thin, quantity, sense, value, limit, margin, missed, told },
+    ...{ measures, protects, remedy, severity, source, certainty, decides },
+    condition: name === undefined ? undefined : { name, key: key !== undefined && own.has(key) ? key : undefined },
+    detail: detailOf(check, finding),
+    missing: outcome === "cannot tell" ? rule.missing : undefined,
+    limitWords: rule.limitWords,
+    isGuide: rule.isGuide === true,
+    contested: rule.contested,
+    own: entry.own && { profile: entry.own.profile, reason: entry.own.reason },
+    waiver: waiver && { by: waiver.by, reason: waiver.reason },
+    requirements: requirements.filter((each) => covers.includes(each.id)).map(({ what }) => what),
+    canMend: rule.mends.length > 0,
+  };
+}
+
+/** Looks for the smallest fix of one finding: every step is a whole unit solved, judged, weighed and priced. */
+export function* mendFinding({ text, section, rule }: FixTask, shelf: BookShelf): Generator<number, FoundFix> {
+  yield 0;
+  const { proof, bench } = shelf.proof(text);
+  const finding = proof.check.findings.find(({ entry }) => entry.section === section && entry.rule.id === rule);
+  if (finding === undefined) throw new Error(`"${rule}" does not apply to ${section}`);
+  yield 0;
+  const fix = yield* smallestFixSteps(proof, finding, bench);
+  if (fix === undefined) return { fix: undefined };
+  const { path, words, before, value, margin, lengthChange, massChange, fanPressureChange, priceChange } = fix;
+  return { fix: { path, words, before, value, margin, lengthChange, massChange, fanPressureChange, priceChange } };
+}
