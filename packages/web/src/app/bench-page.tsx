@@ -1,4 +1,4 @@
-import { type DragEvent, useEffect, useMemo, useState } from "react";
+import { type DragEvent, lazy, Suspense, useEffect, useMemo, useState } from "react";
 import { AlternativesBand } from "#panel/alternatives-band.tsx";
 import { ConditionBar } from "#panel/condition-bar.tsx";
 import { HeaderBar } from "#panel/header-bar.tsx";
@@ -6,7 +6,7 @@ import type { JobStore } from "#panel/job-store";
 import { PartPanel } from "#panel/part-panel.tsx";
 import { PriceBar } from "#panel/price-bar.tsx";
 import { TextPanel } from "#panel/text-panel.tsx";
-import { UnmetList } from "#panel/unmet-list.tsx";
+import { NotesHere, UnmetList } from "#panel/unmet-list.tsx";
 import { isDirty } from "#state/bench-state";
 import { AirwayView } from "#view/airway-view.tsx";
 import { FanView, useFanInHand } from "#view/fan-view.tsx";
@@ -22,6 +22,9 @@ import { actOfKey } from "./page-keys.ts";
 import { Sheets } from "./sheets.tsx";
 import { toNextTheme, useTheme } from "./theme.ts";
 import "./page.css";
+
+/** What judges the machine comes right behind the page. */
+const FindingsPanel = lazy(() => import("#panel/findings-panel.tsx"));
 
 /** The whole page: the machine, what it does to the air, and everything a hand can reach. */
 export function BenchPage({ desk }: { desk: JobDesk }) {
@@ -71,7 +74,13 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
           <AlternativesBand />
           <ChartInHand />
           <TextPanel />
-          <UnmetList />
+          <div className="mind-column">
+            <UnmetList />
+            <Suspense fallback={<p className="quiet">judging …</p>}>
+              <FindingsPanel />
+            </Suspense>
+            <NotesHere />
+          </div>
         </div>
       </main>
       <PageFoot />

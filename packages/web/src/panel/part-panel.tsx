@@ -17,6 +17,8 @@ import "./part-panel.css";
 /** What prices the machine comes right behind the page. */
 const OwnerPriceList = lazy(() => import("./owner-price-list.tsx"));
 
+const SectionFindings = lazy(() => import("./section-findings.tsx"));
+
 const none: readonly UnitSection[] = [];
 
 /** The part in hand: what is the person's to change, what follows, what to mind. */
@@ -77,6 +79,9 @@ function SectionPart({ index }: { index: number }) {
         <OwnerPriceList owner={section.name} />
       </Suspense>
       <DeclaredTable section={section.name} />
+      <Suspense fallback={null}>
+        <SectionFindings section={section.name} />
+      </Suspense>
       <MindList section={section.name} />
     </>
   );
@@ -110,6 +115,7 @@ function WholePart({ path }: { path: string }) {
       <Changeable path={path} />
       <FigureList figures={figures} />
       <Suspense fallback={null}>{path === "duty" ? null : <OwnerPriceList owner="unit" />}</Suspense>
+      <Suspense fallback={null}>{path === "duty" ? null : <SectionFindings section="unit" />}</Suspense>
       <MindList section="unit" />
     </>
   );

@@ -42,13 +42,12 @@ export function UnmetList() {
       {isDone && found.unmet.length + found.unsolved.length === 0 ? (
         <p className="quiet">every set point and share that the duty asks is held</p>
       ) : null}
-      <NotesHere />
     </section>
   );
 }
 
 /** What is worth minding at the condition in hand, over all sections. */
-function NotesHere() {
+export function NotesHere() {
   const book = useBench((bench) => bench.sound?.book);
   const rating = useRating();
   const notes = useMemo(
@@ -57,15 +56,15 @@ function NotesHere() {
   );
   if (rating === undefined || notes.length === 0) return null;
   return (
-    <>
-      <h3>
+    <section className="part" aria-label="to mind here">
+      <h2>
         To mind<small>{rating.condition.name}</small>
-      </h3>
+      </h2>
       <ul className="findings">
         {notes.map((note) => (
           <NoteRow key={`${note.section}: ${note.what}`} note={note} named />
         ))}
       </ul>
-    </>
+    </section>
   );
 }

@@ -6,6 +6,7 @@ import "./airway.css";
 import { elevationOf, pageAxis, profilesOf } from "./airway-pictures.ts";
 import { Crosshair } from "./crosshair.tsx";
 import { DrawnOrSaid } from "./drawn-or-said.tsx";
+import { FindingFlags } from "./finding-flags.tsx";
 import { PaintedList, placedAt } from "./painted-list.tsx";
 import { SectionColumns } from "./section-columns.tsx";
 import { AirSwitch, SectionStrip } from "./section-strip.tsx";
@@ -32,6 +33,7 @@ export function AirwayView() {
   const stale = useBench(isStale);
   const view = useBench((bench) => bench.view);
   const attempt = useBench((bench) => `${bench.view} ${bench.condition} ${bench.sound?.text}`);
+  const pageHeight = usePageHeight();
   const isReady = sound !== undefined && width > 0;
   return (
     <section className="airway" aria-label="airway of the unit: elevation and profiles">
@@ -54,6 +56,7 @@ export function AirwayView() {
       <div ref={frame}>
         {isReady ? (
           <DrawnOrSaid what="the airway" attempt={attempt}>
+            {view === "side" ? <FindingFlags axis={pageAxis(sound, width, pageHeight)} /> : null}
             <Machine view={view} width={width} />
           </DrawnOrSaid>
         ) : (

@@ -1,7 +1,6 @@
 import { type AirwayAxis, axisPoint, sectionSpan } from "@oncethrough/engine/chart/airway-axis";
 import type { UnitSection } from "@oncethrough/engine/unit/unit";
-import type { KeyboardEvent } from "react";
-import { nextOfFlag, type SectionFlag, sectionFlags, type Standing, standingOf } from "#state/finding-lines";
+import { nextOfFlag, type SectionFlag, type Standing, sectionFlags, standingOf } from "#state/finding-lines";
 import { countWords, lineSentence, signs } from "#state/finding-words";
 import "./finding-flags.css";
 import { useBench } from "./use-bench.ts";
@@ -9,11 +8,11 @@ import { useFindings } from "./use-findings.ts";
 
 const none: readonly UnitSection[] = [];
 
-/** px: size of a flag, and the gap between two that meet. */
-const flagHeight = 24;
+/** px: the gap between two flags that meet, and what the letters of a flag need. */
 const gap = 4;
-const signWidth = 13;
-const digitWidth = 7.2;
+const signWidth = 16;
+const digitWidth = 7.4;
+const unitNameWidth = 30;
 
 interface Placed {
   readonly flag: SectionFlag;
@@ -26,65 +25,53 @@ interface Placed {
 }
 
 /**
- * Findings where they happen: a flag over each section that has something to be minded, with a shape and a count for each
- * kind of finding. Picking it opens the gravest finding, picking it again the next.
+ * Findings where they happen: a strip above the drawing with a flag over each section that has something to be minded, a
+ * shape and a count for each kind of finding. Picking it opens the gravest finding, picking it again the next.
  */
-export function FindingFlags({ axis, top, foot }: { axis: AirwayAxis; top: number; foot: number }) {
+export function FindingFlags({ axis }: { axis: AirwayAxis }) {
   const sections = useBench((bench) => bench.sound?.job.unit.sections) ?? none;
   const { latest, isStale } = useFindings();
   const flags = placedFlags(sectionFlags(latest?.lines ?? []), sections, axis);
-  if (flags.length === 0) return null;
   return (
-    <g className={`finding-flags${isStale ? " stale-flags" : ""}`} data-hand="" role="group" aria-label="findings by section">
+    <fieldset className={`flag-strip${isStale ? " stale-flags" : ""}`}>
+      <legend className="unseen">findings by section</legend>
       {flags.map((placed) => (
-        <Flag key={placed.flag.section} placed={placed} top={top} foot={foot} />
+        <Flag key={placed.flag.section} placed={placed} />
       ))}
-    </g>
+    </fieldset>
   );
 }
 
-function Flag({ placed, top, foot }: { placed: Placed; top: number; foot: number }) {
+function Flag({ placed }: { placed: Placed }) {
   const { flag, groups, x, width, stem } = placed;
   const inHand = useBench((bench) => bench.finding);
   const system = useBench((bench) => bench.system);
   const { pickFinding } = useBench((bench) => bench.actions);
   const isInHand = flag.lines.some(({ key }) => key === inHand);
-  const pick = () => pickFinding(nextOfFlag(flag, inHand).key, flag.index);
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key !== "Enter" && event.key !== " ") return;
-    event.preventDefault();
-    pick();
-  };
   const counts = groups.map(([standing, count]) => `${count} ${countWords[standing][count === 1 ? 0 : 1]}`).join(", ");
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a button of HTML cannot stand in a drawing
-    <g
-      role="button"
-      tabIndex={0}
-      className={`flag flag-${flag.standing.replace(" ", "-")}${isInHand ? " flag-in-hand" : ""}`}
+    <button
+      type="button"
+      className={`flag flag-${flag.standing.replace(" ", "-")}`}
+      style={{ left: x, width }}
       aria-pressed={isInHand}
       aria-label={`${flag.section}: ${counts}; gravest: ${lineSentence(flag.lines[0]!, system)}`}
-      onClick={pick}
-      onKeyDown={onKeyDown}
+      title={flag.lines.map((line) => lineSentence(line, system)).join("\n")}
+      onClick={() => pickFinding(nextOfFlag(flag, inHand).key, flag.index)}
     >
-      <title>{flag.lines.map((line) => lineSentence(line, system)).join("\n")}</title>
-      <path className="flag-stem" d={`M${stem} ${top + flagHeight}V${foot}`} />
-      <rect x={x} y={top} width={width} height={flagHeight} rx={2} />
-      {groups.map(([standing, count], place) => {
-        const left = x + 7 + groupsWidth(groups.slice(0, place));
-        return (
-          <text key={standing} className={`sign-${standing.replace(" ", "-")}`} x={left} y={top + 16}>
-            {signs[standing]}
-            <tspan dx={3}>{count}</tspan>
-          </text>
-        );
-      })}
-    </g>
+      {flag.index < 0 ? <span className="flag-name">unit</span> : null}
+      {groups.map(([standing, count]) => (
+        <span key={standing} className={`sign-${standing.replace(" ", "-")}`}>
+          {signs[standing]} {count}
+        </span>
+      ))}
+      {flag.index < 0 ? null : <span className="flag-stem" style={{ left: stem - x }} />}
+    </button>
   );
 }
 
 function groupsWidth(groups: Placed["groups"]): number {
-  return groups.reduce((sum, [, count]) => sum + signWidth + String(count).length * digitWidth + 8, 0);
+  return groups.reduce((sum, [, count]) => sum + signWidth + String(count).length * digitWidth + 6, 8);
 }
 
 /** Flags over their sections, pushed apart where they would cover one another; the unit's own stands at the left. */
@@ -93,20 +80,21 @@ function placedFlags(
   sections: readonly UnitSection[],
   axis: AirwayAxis,
 ): readonly Placed[] {
-  const placed: Placed[] = [];
   const middle = ({ index }: SectionFlag) => {
     const section = sections[index];
-    if (section === undefined) return axisPoint(axis, 0);
+    if (section === undefined) return 0;
     const { from, to } = sectionSpan(section);
     return (axisPoint(axis, from) + axisPoint(axis, to)) / 2;
   };
+  const placed: Placed[] = [];
   let free = 0;
-  for (const flag of flags.filter(({ index }) => index < sections.length).toSorted((a, b) => middle(a) - middle(b))) {
+  const known = flags.filter(({ index }) => index < sections.length);
+  for (const flag of known.toSorted((one, other) => middle(one) - middle(other))) {
     const groups = groupsOf(flag);
-    const width = groupsWidth(groups) + 6;
+    const width = groupsWidth(groups) + (flag.index < 0 ? unitNameWidth : 0);
     const stem = middle(flag);
     const x = Math.max(free, stem - width / 2);
-    placed.push({ flag, groups, x, width, stem: Math.min(Math.max(stem, x + 4), x + width - 4) });
+    placed.push({ flag, groups, x, width, stem: Math.min(Math.max(stem, x + 6), x + width - 6) });
     free = x + width + gap;
   }
   return placed;
