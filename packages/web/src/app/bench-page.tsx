@@ -73,14 +73,14 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
         <div className="lower">
           <AlternativesBand />
           <ChartInHand />
-          <TextPanel />
           <div className="mind-column">
             <UnmetList />
             <Suspense fallback={<p className="quiet">judging …</p>}>
               <FindingsPanel />
             </Suspense>
-            <NotesHere />
           </div>
+          <TextPanel />
+          <NotesHere />
         </div>
       </main>
       <PageFoot />

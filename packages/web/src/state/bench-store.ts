@@ -93,7 +93,8 @@ export function createBenchStore(first: BenchState, catalogue: Catalogue, shop: 
       toggleWorking: (figure) => to((state) => transition.workingToggled(state, figure)),
       solveNext: () => {
         const more = get().sound?.book.solveNext() ?? false;
-        if (more) to(transition.solvedMore);
+        // Whoever needs all conditions at once solves them without being asked to tell.
+        to(transition.solvedMore);
         return more;
       },
     };

@@ -146,9 +146,10 @@ export function workingToggled(state: BenchState, figure: string): BenchState {
   return { ...state, openWorking: state.openWorking === figure ? undefined : figure };
 }
 
-/** Another condition of this very job has been solved. */
+/** As many conditions of this very job as its book has tried are solved. */
 export function solvedMore(state: BenchState): BenchState {
-  return { ...state, solved: state.solved + 1 };
+  const solved = state.sound?.book.tried ?? 0;
+  return state.solved === solved ? state : { ...state, solved };
 }
 
 function actFrom({ sound }: BenchState, act: string): BeforeAct | undefined {
