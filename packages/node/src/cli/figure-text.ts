@@ -1,6 +1,6 @@
 import type { QuantityKind, UnitSystem } from "@oncethrough/engine/quantity/kind";
-import { kindTable } from "@oncethrough/engine/quantity/kind-table";
 import { printQuantity } from "@oncethrough/engine/quantity/print";
+import { siUnitName } from "@oncethrough/engine/quantity/si-unit";
 
 /** What a figure of a section measures. */
 export type FigureQuantity = QuantityKind | "count" | "factor";
@@ -16,9 +16,5 @@ export function figureText(value: number, quantity: FigureQuantity, system: Unit
 /** The SI unit in which a figure stands in JSON; `1` for bare numbers. */
 export function siUnit(quantity: FigureQuantity): string {
   if (quantity === "count" || quantity === "factor") return "1";
-  const unit = kindTable[quantity].units.find((each) => each.factor === 1 && each.zero === 0);
-  return unit?.name ?? siNames[quantity] ?? "1";
+  return siUnitName(quantity);
 }
-
-/** Kinds whose SI unit nobody types. */
-const siNames: Partial<Record<QuantityKind, string>> = { concentration: "kg/m³", money: "cents" };

@@ -1,12 +1,16 @@
-import { useId } from "react";
-import { type Figure, printFigure } from "#state/figures";
+import { lazy, Suspense, useId } from "react";
+import { type Figure, figureRows } from "#state/figures";
+import { TakeAway } from "#view/take-away.tsx";
 import { useBench } from "#view/use-bench";
 
+const WorkingBlock = lazy(() => import("./working-block.tsx"));
+
 /** What follows from duty and choices; a figure whose working is known opens it. */
-export function FigureList({ figures }: { figures: readonly Figure[] }) {
+export function FigureList({ figures, kind }: { figures: readonly Figure[]; kind?: string }) {
   return (
     <section aria-label="what follows">
       <h3>What follows</h3>
+      <TakeAway of="table" name="what follows" table={() => figureRows(figures)} />
       <div className="rows">
         {figures.map((figure) =>
           figure.working === undefined ? (
@@ -15,7 +19,7 @@ export function FigureList({ figures }: { figures: readonly Figure[] }) {
               <strong>{figure.value}</strong>
             </div>
           ) : (
-            <WorkedFigure key={figure.key} figure={figure} />
+            <WorkedFigure key={figure.key} figure={figure} kind={kind} />
           ),
         )}
       </div>
@@ -23,7 +27,7 @@ export function FigureList({ figures }: { figures: readonly Figure[] }) {
   );
 }
 
-function WorkedFigure({ figure }: { figure: Figure }) {
+function WorkedFigure({ figure, kind }: { figure: Figure; kind: string | undefined }) {
   const id = useId();
   const isOpen = useBench((bench) => bench.openWorking === figure.key);
   const { toggleWorking } = useBench((bench) => bench.actions);
@@ -40,39 +44,13 @@ function WorkedFigure({ figure }: { figure: Figure }) {
         <span>{figure.name}</span>
         <strong>{figure.value}</strong>
       </button>
-      {isOpen ? <Working id={id} figure={figure} /> : null}
+      <div id={id}>
+        {isOpen && figure.working !== undefined ? (
+          <Suspense fallback={<p className="quiet">one moment</p>}>
+            <WorkingBlock working={figure.working} kind={kind} />
+          </Suspense>
+        ) : null}
+      </div>
     </>
-  );
-}
-
-/** The arithmetic behind a figure: equation, values put in, result, source. */
-function Working({ id, figure }: { id: string; figure: Figure }) {
-  const system = useBench((bench) => bench.system);
-  const working = figure.working;
-  if (working === undefined) return null;
-  return (
-    <div id={id} className="working">
-      <p className="equation">{working.equation}</p>
-      <table>
-        <caption className="unseen">values put in</caption>
-        <tbody>
-          {working.terms.map((term) => (
-            <tr key={term.symbol}>
-              <th scope="row">{term.symbol}</th>
-              <td>{term.name}</td>
-              <td className="number">{printFigure(term.value, term.quantity, system)}</td>
-            </tr>
-          ))}
-        </tbody>
-        <tfoot>
-          <tr>
-            <th scope="row">=</th>
-            <td>{working.name}</td>
-            <td className="number">{printFigure(working.result, working.quantity, system)}</td>
-          </tr>
-        </tfoot>
-      </table>
-      <p className="quiet">{working.source}; worked in SI, printed in the units of the page</p>
-    </div>
   );
 }

@@ -1,6 +1,6 @@
 import { sectionKinds } from "@oncethrough/engine/section/kinds";
 import { describe, expect, it } from "vitest";
-import { topicOfKind } from "#state/help-topic";
+import { methodOfKind, topicOfKind } from "#state/help-topic";
 import { helpPage, topicsUnder } from "./help-texts.ts";
 
 describe("help", () => {
@@ -24,6 +24,15 @@ describe("help", () => {
       }
     }
   });
+
+  it.each(sectionKinds.map(({ name }) => name).filter((name) => name !== "special"))(
+    "leads from a figure of %s to its method",
+    (kind) => {
+      const topic = methodOfKind(kind);
+      expect(topic).toBeDefined();
+      expect(helpPage(topic!)?.html).toContain("<h2>");
+    },
+  );
 
   it("does not answer what nobody wrote", () => {
     expect(helpPage("sections/time-machine")).toBeUndefined();

@@ -73,7 +73,7 @@ function SectionPart({ index }: { index: number }) {
         {section.behaviour.meaning} <HelpHand topic={topicOfKind(section.kind)} />
       </p>
       <Changeable path={sectionPath(index)} />
-      <FigureList figures={figures} />
+      <FigureList figures={figures} kind={section.kind} />
       <DriveList index={index} />
       <Suspense fallback={null}>
         <OwnerPriceList owner={section.name} />

@@ -1,5 +1,6 @@
 import type { QuantityKind, UnitSystem } from "@oncethrough/engine/quantity/kind";
 import { printQuantity } from "@oncethrough/engine/quantity/print";
+import { siUnitName } from "@oncethrough/engine/quantity/si-unit";
 import type { SectionRating } from "@oncethrough/engine/section/contract";
 import type { UnitRating } from "@oncethrough/engine/unit/rating";
 import { type EvaluatedWorking, workingOf } from "@oncethrough/engine/unit/report";
@@ -20,6 +21,18 @@ export function printFigure(value: number, quantity: QuantityKind | "count" | "f
   if (quantity === "count") return value.toFixed(0);
   if (quantity === "factor") return String(Number(value.toPrecision(4))).replace("-", "−");
   return printQuantity(value, quantity, system).replace(/^-/, "−");
+}
+
+/** A number as it stands in an equation: in SI, with seven digits. */
+export function siFigure(value: number, quantity: QuantityKind | "count" | "factor"): string {
+  if (!Number.isFinite(value)) return "—";
+  const unit = quantity === "count" || quantity === "factor" ? "1" : siUnitName(quantity);
+  return `${Number(value.toPrecision(7))}${unit === "1" ? "" : ` ${unit}`}`.replace(/^-/, "−");
+}
+
+/** Figures as rows for a spreadsheet, the head first. */
+export function figureRows(figures: readonly Figure[]): readonly (readonly string[])[] {
+  return [["figure", "value"], ...figures.map(({ name, value }) => [name, value])];
 }
 
 /** What follows in a section at one condition, most important first. */
