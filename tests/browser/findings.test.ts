@@ -18,7 +18,10 @@ async function opened(...options: Parameters<typeof openServedPage> extends [unk
 /** ms that a busy machine may take to judge an edit, and to look for a fix. */
 const patience = { timeout: 60_000 };
 
-describe("findings", () => {
+/** ms for a whole test: several fixes are looked for before the one that is applied. */
+const long = 240_000;
+
+describe("findings", { timeout: long }, () => {
   it("stand on the drawing; a flag opens the finding, its fix is applied with one click, and undo takes it back", async () => {
     const { page, complaints } = await opened();
     const flag = page.getByRole("button", { name: /^cooling coil: \d+ advice/ });
