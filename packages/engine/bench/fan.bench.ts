@@ -9,7 +9,9 @@ import { createAir } from "../src/section/air.ts";
 import type { SectionCondition } from "../src/section/contract.ts";
 import { prepareFan } from "../src/section/fan/design.ts";
 import type { FanValues } from "../src/section/fan/fields.ts";
-import { createFanRating, rateFan } from "../src/section/fan/rate.ts";
+import { fan } from "../src/section/fan/kind.ts";
+import { createFanRating } from "../src/section/fan/rate.ts";
+import { rateSection } from "../src/section/rate-section.ts";
 
 const head = { name: "bench", typical: true, basis: "invented", source: "", date: "", note: "" } as const;
 const shape = {
@@ -148,7 +150,7 @@ export const suite = {
       name: "speed from flow and pressure",
       run: () => fanSpeedFromPressure(double.curve, 0.762, 1.2, nextFlow(), 1200),
     },
-    { name: "fan section rated", run: () => rateFan(design, air, at, rating) },
+    { name: "fan section rated", run: () => rateSection(fan, design, air, at, rating) },
     { name: `selection among ${selectFans(task).looked} fans`, run: () => selectFans(task) },
   ],
 };

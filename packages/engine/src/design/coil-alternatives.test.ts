@@ -4,6 +4,7 @@ import type { FinnedSurface } from "#component/finned-surface/family";
 import { finMaterials, tubeMaterials } from "#component/finned-surface/material";
 import { createAir } from "#section/air";
 import { chilledWaterCoil } from "#section/chilled-water-coil/kind";
+import { rateSection } from "#section/rate-section";
 import { sampleCondition, sampleSectionCondition } from "#section/sample.test-data";
 import {
   type CoilAlternative,
@@ -104,7 +105,7 @@ function rated(choice: CoilAlternative, temperatureChange: number | undefined, m
   const out = chilledWaterCoil.createRating();
   const chilledWater = { ...supply, temperatureChange, massFlow };
   const utilities = { ...sampleCondition().utilities, chilledWater };
-  chilledWaterCoil.rate(design, air, sampleSectionCondition({ utilities }, { coolingLeaving: -60 }), out);
+  rateSection(chilledWaterCoil, design, air, sampleSectionCondition({ utilities }, { coolingLeaving: -60 }), out);
   return out;
 }
 

@@ -2,7 +2,9 @@ import { describe, expect, it } from "vitest";
 import type { FanWheel } from "#component/fan-wheel";
 import { prepareFan } from "#section/fan/design";
 import { fanFields } from "#section/fan/fields";
-import { createFanRating, rateFan } from "#section/fan/rate";
+import { fan } from "#section/fan/kind";
+import { createFanRating } from "#section/fan/rate";
+import { rateSection } from "#section/rate-section";
 import { sampleAir, sampleSectionCondition } from "#section/sample.test-data";
 import { shippedCatalogue, valuesOfText } from "#section/shipped.test-data";
 import { type FanTask, selectFans } from "./fan-selection.ts";
@@ -42,7 +44,7 @@ describe("fan selection", () => {
         task.frame,
       );
       const out = createFanRating();
-      rateFan(design, task.air, sampleSectionCondition({}, { fanSpeed: each.speed }), out);
+      rateSection(fan, design, task.air, sampleSectionCondition({}, { fanSpeed: each.speed }), out);
       expect(Math.abs(out.totalPressureRise - task.rise)).toBeLessThan(1e-5 * task.rise);
       expect(out.electricPower).toBeCloseTo(each.electricPower, 6);
       expect(out.peakMotorLoad).toBeLessThanOrEqual(1 + 1e-9);

@@ -8,9 +8,11 @@ import type { Frame, SectionCondition } from "#section/contract";
 import { SectionProblem } from "#section/contract";
 import { type FanDesign, prepareFan } from "#section/fan/design";
 import type { FanValues } from "#section/fan/fields";
-import { createFanRating, type FanSectionRating, rateFan } from "#section/fan/rate";
+import { fan } from "#section/fan/kind";
+import { createFanRating, type FanSectionRating } from "#section/fan/rate";
 import { fanSpeedForPressure } from "#section/fan/rise";
 import { fanMadeSound } from "#section/fan/sound";
+import { rateSection } from "#section/rate-section";
 import { actualAirflow, airDensity } from "#section/station";
 import { standardFanDiameters } from "#standard/fan-diameter";
 
@@ -152,7 +154,8 @@ function tryFan(
   const design = isSame ? trial : prepared(task, { ...choice, ...sizes });
   if (design === undefined) return undefined;
   const { operation, condition } = task.at;
-  rateFan(design, task.air, { condition, operation: { ...operation, fansRunning: true, fanSpeed: speed } }, rating);
+  const at = { condition, operation: { ...operation, fansRunning: true, fanSpeed: speed } };
+  rateSection(fan, design, task.air, at, rating);
   if (rating.stable === 0 || rating.pressureToPeak > task.pressureToPeak) return undefined;
   const sound = fanMadeSound(design, rating);
   return {

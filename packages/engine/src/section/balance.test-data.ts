@@ -2,6 +2,7 @@ import { expect } from "vitest";
 import type { Fields } from "#form/field";
 import type { Air } from "./air.ts";
 import type { MixingRating, SectionCondition, SectionKind, SectionRating, WorkingLine } from "./contract.ts";
+import { rateSection } from "./rate-section.ts";
 import { enthalpyFlow, waterFlow } from "./station.ts";
 
 const flowTolerance = 1e-9;
@@ -33,7 +34,7 @@ export function rateAndCheck<F extends Fields, Design, Rating extends SectionRat
   at: SectionCondition,
 ): Rating {
   const out = kind.createRating();
-  kind.rate(design, air, at, out);
+  rateSection(kind, design, air, at, out);
   expectBalances(out);
   for (const line of kind.working) expectReevaluates(line, out, design);
   for (const { figure } of kind.figures) expect(typeof out[figure], figure).toBe("number");

@@ -188,6 +188,11 @@ export interface SectionKind<
   readonly prepare: (values: ValuesOf<F>, frame: Frame) => Design;
   readonly createRating: () => Rating;
   readonly rate: (design: Design, air: Air, condition: SectionCondition, out: Rating) => void;
+  /**
+   * Adds to a rating the figures on which neither its leaving air nor another section depends, right after `rate`: the unit
+   * asks for them once, when it has come to rest. Left out where `rate` tells all.
+   */
+  readonly complete?: (design: Design, condition: SectionCondition, out: Rating) => void;
   readonly layout: (design: Design, frame: Frame) => SectionLayout;
   /** Elevation inside `layout.length` × frame.height, millimetres, x in airflow from the entry plane, y up from the floor. */
   readonly picture: (design: Design, frame: Frame, name: string) => readonly DisplayItem[];

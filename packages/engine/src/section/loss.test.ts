@@ -4,6 +4,7 @@ import { filterBank } from "./filter-bank/kind.ts";
 import type { Loss } from "./loss.ts";
 import { louverFields } from "./louver/design.ts";
 import { louver } from "./louver/kind.ts";
+import { rateSection } from "./rate-section.ts";
 import { sampleAir, sampleFrame, sampleSectionCondition } from "./sample.test-data.ts";
 import { valuesOfText } from "./shipped.test-data.ts";
 import { shutOffDamperFields } from "./shut-off-damper/design.ts";
@@ -48,7 +49,7 @@ describe("a loss in the ledger", () => {
     const text = "medium: typical MERV 14 rigid 12 in\nprefilter: typical MERV 8 pleated 2 in";
     const design = filterBank.prepare(valuesOfText(filterBankFields, text), sampleFrame);
     const out = filterBank.createRating();
-    filterBank.rate(design, air, at, out);
+    rateSection(filterBank, design, air, at, out);
     const spans = (filterBank.losses?.(design, out) ?? []).filter((loss) => loss.span !== undefined);
     expect(spans.map((loss) => loss.part)).toEqual(["prefilter, pleated, MERV 8", "filter, rigid, MERV 14"]);
     for (const { pressure, span } of spans) {

@@ -1,5 +1,6 @@
 import { copyAir, createAir } from "#section/air";
 import type { SectionKind, SectionRating, Shortfall } from "#section/contract";
+import { rateSection } from "#section/rate-section";
 import type { UnitRating } from "#unit/rating";
 import type { Unit } from "#unit/unit";
 import type { DraftValue } from "./draft.ts";
@@ -46,6 +47,6 @@ function tryDesign<Rating extends SectionRating>(
   const entering = copyAir(at.sections[index]!.entering, createAir());
   const condition = { condition: at.condition, operation: at.operation };
   const rating = kind.createRating() as Rating;
-  kind.rate(design, entering, condition, rating);
+  rateSection(kind, design, entering, condition, rating);
   return { rating, shortfalls: kind.shortfalls?.(design, rating, condition) ?? [] };
 }

@@ -94,9 +94,14 @@ export function rateUnit(unit: Unit, condition: Condition, rating: UnitRating): 
 function solve(unit: Unit, rating: UnitRating, search: UnitSearch): void {
   search.isRated.fill(0);
   rating.solved = settlesQuickly(unit, rating, search);
-  if (rating.solved) return;
-  const total = solveSlowly(unit, rating, search);
-  if (rating.solved) learn(rating, search, total);
+  if (!rating.solved) {
+    const total = solveSlowly(unit, rating, search);
+    if (rating.solved) learn(rating, search, total);
+  }
+  for (let index = 0; index < unit.sections.length; index++) {
+    const { behaviour, design } = unit.sections[index]!;
+    behaviour.complete?.(design, rating, rating.sections[index]!);
+  }
 }
 
 /** Times that the fans left are led to what they may turn: power settles by the cube root within a few. */

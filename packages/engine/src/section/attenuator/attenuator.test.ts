@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Attenuator } from "#component/attenuator";
 import { rateAndCheck } from "../balance.test-data.ts";
+import { rateSection } from "../rate-section.ts";
 import { sampleAir, sampleFrame, sampleSectionCondition } from "../sample.test-data.ts";
 import { shippedCatalogue, valuesOfText } from "../shipped.test-data.ts";
 import { attenuatorFields } from "./design.ts";
@@ -55,7 +56,7 @@ describe("attenuator", () => {
           const soundOf = (metres: number) => {
             const made = design(`${isNarrow ? narrow : ""}baffle length: ${metres} m`);
             const out = attenuator.createRating();
-            attenuator.rate(made, sampleAir(at.condition, flow), at, out);
+            rateSection(attenuator, made, sampleAir(at.condition, flow), at, out);
             return attenuator.sound!(made, out, room);
           };
           const [short, long] = [soundOf(Math.min(one, other)), soundOf(Math.max(one, other))];

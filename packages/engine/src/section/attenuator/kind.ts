@@ -7,6 +7,7 @@ import { drawAttenuator } from "./picture.ts";
 import {
   type AttenuatorRating,
   attenuatorSound,
+  completeAttenuator,
   createAttenuatorRating,
   insertionLoss,
   rateAttenuator,
@@ -100,6 +101,7 @@ export const attenuator = defineKind({
   prepare: prepareAttenuator,
   createRating: createAttenuatorRating,
   rate: (design, air, _condition, out) => rateAttenuator(design, air, out),
+  complete: (design, _, out) => completeAttenuator(design, out),
   layout: (design) => ({ length: design.length, outside: 0 }),
   parts: attenuatorParts,
   picture: drawAttenuator,

@@ -36,7 +36,7 @@ export function createAttenuatorRating(): AttenuatorRating {
   return { ...atRest, entering: createAir(), leaving: createAir() };
 }
 
-/** Rates the baffles: their pressure, and two figures of their sound. */
+/** Rates the baffles: their pressure. */
 export function rateAttenuator(design: AttenuatorDesign, air: Air, out: AttenuatorRating): void {
   beginRating(air, out);
   out.actualAirflow = actualAirflow(air);
@@ -44,12 +44,16 @@ export function rateAttenuator(design: AttenuatorDesign, air: Air, out: Attenuat
   out.pressure = absolutePressure(air);
   out.faceVelocity = out.actualAirflow / design.cabinetArea;
   out.passageVelocity = out.actualAirflow / design.passageArea;
-  out.lossAt250 = insertionLoss(design, out.passageVelocity, 2);
-  out.selfNoise = weightedSelfNoise(design, out);
   out.totalPressureLoss = design.lossCoefficient * 0.5 * out.density * out.passageVelocity * out.passageVelocity;
   // Jets out of the passages even out within some passage widths; what is left of them is from common experience.
   out.leaving.peakToMeanVelocity = 1.2;
   endRating(out, design.cabinetArea);
+}
+
+/** Adds two figures of their sound. */
+export function completeAttenuator(design: AttenuatorDesign, out: AttenuatorRating): void {
+  out.lossAt250 = insertionLoss(design, out.passageVelocity, 2);
+  out.selfNoise = weightedSelfNoise(design, out);
 }
 
 /** dB in a band; the velocity is negative against the sound. */
@@ -63,7 +67,7 @@ function selfNoise(design: AttenuatorDesign, rating: AttenuatorRating, frequency
   return baffleSelfNoise(rating.passageVelocity, design.passageArea, design.passageHeight, rating.pressure, frequency);
 }
 
-/** dB(A) of it; makes no list, as every rating asks for it. */
+/** dB(A) of it; makes no list, as every condition asks for it. */
 export function weightedSelfNoise(design: AttenuatorDesign, rating: AttenuatorRating): number {
   let sum = 0;
   for (let band = 0; band < octaveBands.length; band++) {

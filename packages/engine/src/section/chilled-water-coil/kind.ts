@@ -11,6 +11,7 @@ import { chilledWaterCoilParts } from "./parts.ts";
 import { drawChilledWaterCoil } from "./picture.ts";
 import {
   type ChilledWaterCoilRating,
+  completeChilledWaterCoil,
   createChilledWaterCoilRating,
   filmShareOf,
   rateChilledWaterCoil,
@@ -25,6 +26,7 @@ export const chilledWaterCoil = defineKind({
   prepare: prepareChilledWaterCoil,
   createRating: createChilledWaterCoilRating,
   rate: rateChilledWaterCoil,
+  complete: completeChilledWaterCoil,
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: chilledWaterCoilParts,
   picture: drawChilledWaterCoil,

@@ -9,11 +9,12 @@ import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from ".
 import { setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
 import {
   type CoilRoom,
+  completeFullFlow,
   createCoilRoom,
   type FullFlowBasis,
   fullFlowOf,
+  runThrottled,
   solveAtFlow,
-  throttledShare,
 } from "../coil/valve.ts";
 import type { SectionCondition } from "../contract.ts";
 import { roomOf } from "../room.ts";
@@ -85,55 +86,51 @@ export function rateChilledWaterCoil(
   const supply = at.condition.utilities.chilledWater;
   setInletAir(block, air, inlet);
   out.wantedLeaving = at.operation.coolingLeaving ?? air.dryBulb;
-  out.fullFlowBasis = "no water";
-  let full = 0;
   if (supply === undefined) {
     inlet.liquidTemperature = air.dryBulb;
     solveAtFlow(block, 0, room);
   } else {
     inlet.liquid = supply.liquid;
     inlet.liquidTemperature = supply.supplyTemperature;
-    full = runWater(design, supply, at, room, out);
+    runWater(design, supply, at, room);
   }
-  setLiquidFigures(
-    block,
-    inlet.liquid,
-    inlet.liquidTemperature,
-    inlet.liquidFlow,
-    full,
-    design.connection,
-    performance,
-    out,
-  );
   setLeavingAir(block, performance, out);
   setCoilPressure(block, performance.wetShare, out);
-  setCoolingFigures(design, room, out);
-  const stays = supply !== undefined && supply.valveFails === "open" && supply.pumpRunsWhenStopped;
-  setFreezeFigures(block, standingLiquid(inlet.liquid, out, stays), at, out);
 }
 
-/** Finds the flow of one coil and solves it there; returns the flow with the valve open. */
-function runWater(
-  design: ChilledWaterCoilDesign,
-  supply: LiquidSupply,
-  at: SectionCondition,
-  room: CoilRoom,
-  out: ChilledWaterCoilRating,
-): number {
-  const { block } = design;
-  const wanted = at.operation.coolingLeaving;
-  const standsOpen = !at.operation.fansRunning && supply.valveFails === "open" && supply.pumpRunsWhenStopped;
-  const asks = at.operation.fansRunning && wanted !== undefined && wanted < room.inlet.dryBulb;
-  if (!(asks || standsOpen) || !(supply.supplyTemperature < room.inlet.dryBulb || standsOpen)) {
+/** Finds the flow of one coil and solves it there. */
+function runWater(design: ChilledWaterCoilDesign, supply: LiquidSupply, at: SectionCondition, room: CoilRoom): void {
+  const { block, fullFlow } = design;
+  const { fansRunning, coolingLeaving: wanted } = at.operation;
+  const standsOpen = !fansRunning && supply.valveFails === "open" && supply.pumpRunsWhenStopped;
+  if (standsOpen) {
+    room.full = fullFlowOf(block, supply, fullFlow, room);
+    solveAtFlow(block, room.full, room);
+  } else if (fansRunning && wanted !== undefined && Math.max(wanted, supply.supplyTemperature) < room.inlet.dryBulb) {
+    runThrottled(block, supply, fullFlow, wanted, room);
+  } else {
+    room.full = 0;
     solveAtFlow(block, 0, room);
-    out.fullFlowBasis = design.fullFlow === undefined && supply.massFlow === undefined ? "temperature change" : "given";
-    return 0;
   }
-  const { flow, basis } = fullFlowOf(block, supply, design.fullFlow, room);
-  out.fullFlowBasis = basis;
-  if (standsOpen) solveAtFlow(block, flow, room);
-  else throttledShare(block, flow, wanted!, room);
-  return flow;
+}
+
+/** Adds the liquid's side, what the air leaves behind, and how the coil stands to frost. */
+export function completeChilledWaterCoil(
+  design: ChilledWaterCoilDesign,
+  at: SectionCondition,
+  out: ChilledWaterCoilRating,
+): void {
+  const { block, connection } = design;
+  const room = roomOf(out, createCoilRoom);
+  const { inlet, performance } = room;
+  const { liquid, liquidTemperature } = inlet;
+  const supply = at.condition.utilities.chilledWater;
+  const full = supply && completeFullFlow(block, supply, design.fullFlow, room);
+  out.fullFlowBasis = full?.basis ?? "no water";
+  setLiquidFigures(block, liquid, liquidTemperature, inlet.liquidFlow, full?.flow ?? 0, connection, performance, out);
+  setCoolingFigures(design, room, out);
+  const stays = supply !== undefined && supply.valveFails === "open" && supply.pumpRunsWhenStopped;
+  setFreezeFigures(block, standingLiquid(liquid, out, stays), at, out);
 }
 
 function setCoolingFigures(design: ChilledWaterCoilDesign, room: CoilRoom, out: ChilledWaterCoilRating): void {

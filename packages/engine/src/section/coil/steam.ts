@@ -18,6 +18,7 @@ import type { Liquid } from "#fluid/liquid";
 import { steamLatentHeat, steamSaturationPressure, steamSaturationTemperature } from "#fluid/steam";
 import { choice, flag, quantity } from "#form/field";
 import type { RootGuess } from "#numerics/find-root-near";
+import type { Air } from "../air.ts";
 import type { SectionCondition } from "../contract.ts";
 import type { CoilBlock } from "./block.ts";
 import { type FreezeFigures, noFreezeFigures, setFreezeFigures } from "./freeze.ts";
@@ -139,6 +140,8 @@ export const noSteamCoilFigures = {
 export interface SteamRoom {
   readonly steam: SteamWork;
   readonly performance: SteamPerformance;
+  /** The same coil with all the steam that there is. */
+  readonly full: SteamPerformance;
   /** Share of the air over the lanes of a coil with face and bypass. */
   readonly faceShare: RootGuess;
 }
@@ -148,30 +151,21 @@ export function createSteamRoom(): SteamRoom {
   return {
     steam: createSteamWork(),
     performance: createSteamPerformance(),
+    full: createSteamPerformance(),
     faceShare: { at: Number.NaN, slope: 0 },
   };
 }
 
-/** Solves one coil at `dryAirFlow` kg/s of its own and a steam temperature; `out.entering` is the air. */
+/** Solves one coil at `dryAirFlow` kg/s of its own and a steam temperature; `entering` is the air. */
 export function solveAtSteam(
   block: CoilBlock,
   dryAirFlow: number,
   steamTemperature: number,
-  room: SteamRoom,
-  out: CoilAirFigures,
-): SteamPerformance {
-  const { dryBulb, humidityRatio, coldestFilament } = out.entering;
-  solveSteamCoil(
-    block.coil,
-    dryAirFlow,
-    dryBulb,
-    humidityRatio,
-    coldestFilament,
-    steamTemperature,
-    room.steam,
-    room.performance,
-  );
-  return room.performance;
+  { steam }: SteamRoom,
+  { dryBulb, humidityRatio, coldestFilament }: Air,
+  out: SteamPerformance,
+): void {
+  solveSteamCoil(block.coil, dryAirFlow, dryBulb, humidityRatio, coldestFilament, steamTemperature, steam, out);
 }
 
 /**
@@ -183,19 +177,17 @@ export function steamTemperatureFor(
   dryAirFlow: number,
   wanted: number,
   room: SteamRoom,
-  out: CoilAirFigures,
+  entering: Air,
 ): number {
   const { performance } = room;
-  const entering = out.entering.dryBulb;
-  let temperature = Math.max(0.1, steamTemperatureNeeded(entering, wanted, performance.effectiveness));
+  const needed = () => Math.max(0.1, steamTemperatureNeeded(entering.dryBulb, wanted, performance.effectiveness));
+  let temperature = performance.effectiveness > 0 ? needed() : 100;
   for (let k = 0; k < 30; k++) {
-    solveAtSteam(block, dryAirFlow, temperature, room, out);
-    const next = Math.max(0.1, steamTemperatureNeeded(entering, wanted, performance.effectiveness));
-    const change = Math.abs(next - temperature);
+    solveAtSteam(block, dryAirFlow, temperature, room, entering, performance);
+    const next = needed();
+    if (Math.abs(next - temperature) < 1e-9) break;
     temperature = next;
-    if (change < 1e-9) break;
   }
-  solveAtSteam(block, dryAirFlow, temperature, room, out);
   return temperature;
 }
 
@@ -283,23 +275,21 @@ export function setSteamAirFigures(block: CoilBlock, performance: SteamPerforman
 
 /** A coil that steam does not reach: it passes the air as it is. */
 export function shutOff(out: SteamCoilFigures): void {
-  const { dryBulb, coldestFilament } = out.entering;
-  Object.assign(out, {
-    capacity: 0,
-    loadShare: 0,
-    steamTemperature: dryBulb,
-    steamPressure: out.entering.barometricPressure,
-    steamGaugePressure: 0,
-    condensate: 0,
-    trapCapacity: 0,
-    condensateTemperature: dryBulb,
-    activeShare: 0,
-    warmEnd: dryBulb,
-    coldEnd: dryBulb,
-    stalled: 0,
-    stallAirTemperature: dryBulb,
-    breakerAirTemperature: dryBulb,
-    neededDropLeg: leastLeg,
-    coldestTubeWall: coldestFilament,
-  });
+  const { dryBulb, coldestFilament, barometricPressure } = out.entering;
+  out.capacity = 0;
+  out.loadShare = 0;
+  out.steamTemperature = dryBulb;
+  out.steamPressure = barometricPressure;
+  out.steamGaugePressure = 0;
+  out.condensate = 0;
+  out.trapCapacity = 0;
+  out.condensateTemperature = dryBulb;
+  out.activeShare = 0;
+  out.warmEnd = dryBulb;
+  out.coldEnd = dryBulb;
+  out.stalled = 0;
+  out.stallAirTemperature = dryBulb;
+  out.breakerAirTemperature = dryBulb;
+  out.neededDropLeg = leastLeg;
+  out.coldestTubeWall = coldestFilament;
 }

@@ -31,6 +31,8 @@ export interface CoilRoom {
   readonly throttledFlow: RootGuess;
   /** What the flow with the valve open was found for, and the flow. */
   readonly openFor: Float64Array;
+  /** kg/s of one coil with its valve open, in the rating in hand; NaN where that could be left to its completion. */
+  full: number;
 }
 
 /** Room for the solutions of one coil. */
@@ -43,6 +45,7 @@ export function createCoilRoom(): CoilRoom {
     openFlow: { at: Number.NaN, slope: 0 },
     throttledFlow: { at: Number.NaN, slope: 0 },
     openFor: new Float64Array(8).fill(Number.NaN),
+    full: 0,
   };
 }
 
@@ -65,26 +68,74 @@ const searchTolerance = 2e-7;
 /** Range of the search for the flow with the valve open, in its logarithm: down to a four-hundredth. */
 const openRange = 6;
 
+/** Whether the flow with the valve open is given, and not what changes the liquid by a given temperature. */
+export function isFlowGiven(supply: LiquidSupply, given: number | undefined): boolean {
+  return given !== undefined || supply.massFlow !== undefined;
+}
+
+/** kg/s through one coil at the highest velocity in its tubes. */
+function mostFlow({ coil }: CoilBlock, supply: LiquidSupply): number {
+  const density = liquidDensity(supply.liquid, supply.supplyTemperature);
+  return highestTubeVelocity * density * coil.bore * coil.circuits;
+}
+
 /**
- * kg/s through one coil with its valve open: the flow given, or the one at which the coil changes the liquid by the
- * temperature given. Where even a trickle does not reach that change, or the velocity limit is met first, the flow of the
- * highest velocity stands.
+ * kg/s through one coil with its valve open: the flow given (`given`, m³/s of all coils, or the supply's), or the one at which
+ * the coil changes the liquid by the temperature given. Where even a trickle does not reach that change, or the velocity limit
+ * is met first, it is the flow of the highest velocity.
  */
-export function fullFlowOf(
+export function fullFlowOf(block: CoilBlock, supply: LiquidSupply, given: number | undefined, room: CoilRoom): number {
+  if (given !== undefined) return (given * liquidDensity(supply.liquid, supply.supplyTemperature)) / block.stacked;
+  if (supply.massFlow !== undefined) return supply.massFlow / block.stacked;
+  const most = mostFlow(block, supply);
+  const wanted = supply.temperatureChange ?? Number.POSITIVE_INFINITY;
+  if (isNewOpen(supply, wanted, room)) room.openFor[7] = openFlow(block, wanted, Math.log(most), room);
+  return Math.min(most, room.openFor[7]!);
+}
+
+/**
+ * Throttles one coil to a leaving dry bulb, or opens its valve where that is not reached. Of a coil that is to change its
+ * liquid by a given temperature the open flow is not looked for while the throttled one changes it by more, and so is less.
+ */
+export function runThrottled(
+  block: CoilBlock,
+  supply: LiquidSupply,
+  given: number | undefined,
+  wanted: number,
+  room: CoilRoom,
+): void {
+  const { inlet, performance, work, open } = room;
+  if (isFlowGiven(supply, given)) {
+    room.full = fullFlowOf(block, supply, given, room);
+    throttledShare(block, room.full, wanted, room);
+    return;
+  }
+  room.full = Number.NaN;
+  throttledShare(block, mostFlow(block, supply), wanted, room);
+  const flow = inlet.liquidFlow;
+  const change = Math.abs(performance.leavingLiquid - inlet.liquidTemperature);
+  if (change >= (supply.temperatureChange ?? Number.POSITIVE_INFINITY)) return;
+  room.full = fullFlowOf(block, supply, given, room);
+  work.liquid.set(open.work.liquid);
+  solveAtFlow(block, Math.min(flow, room.full), room);
+}
+
+/** The flow with the valve open of a coil that has been run, and how it came about; looks for it where that was left open. */
+export function completeFullFlow(
   block: CoilBlock,
   supply: LiquidSupply,
   given: number | undefined,
   room: CoilRoom,
 ): { readonly flow: number; readonly basis: FullFlowBasis } {
-  const { coil } = block;
-  const density = liquidDensity(supply.liquid, supply.supplyTemperature);
-  if (given !== undefined) return { flow: (given * density) / block.stacked, basis: "given" };
-  if (supply.massFlow !== undefined) return { flow: supply.massFlow / block.stacked, basis: "given" };
-  const most = highestTubeVelocity * density * coil.bore * coil.circuits;
-  const wanted = supply.temperatureChange ?? Number.POSITIVE_INFINITY;
-  if (isNewOpen(supply, wanted, room)) room.openFor[7] = openFlow(block, wanted, Math.log(most), room);
-  const flow = room.openFor[7]!;
-  return flow < most ? { flow, basis: "temperature change" } : { flow: most, basis: "highest velocity" };
+  const { inlet } = room;
+  if (Number.isNaN(room.full)) {
+    const flow = inlet.liquidFlow;
+    room.full = fullFlowOf(block, supply, given, room);
+    inlet.liquidFlow = flow;
+  }
+  if (isFlowGiven(supply, given)) return { flow: room.full, basis: "given" };
+  const isMost = room.full > 0 && room.full >= mostFlow(block, supply);
+  return { flow: room.full, basis: isMost ? "highest velocity" : "temperature change" };
 }
 
 /** Whether anything differs, to the last bit, from what the flow with the valve open was found for; notes it. */
@@ -137,7 +188,7 @@ function openFlow(block: CoilBlock, wanted: number, high: number, room: CoilRoom
  * Share of the full flow at which one coil just reaches a leaving dry bulb; 1 when it cannot. The room's performance is
  * that of the flow found.
  */
-export function throttledShare(block: CoilBlock, full: number, wanted: number, room: CoilRoom): number {
+function throttledShare(block: CoilBlock, full: number, wanted: number, room: CoilRoom): number {
   const { inlet, performance, throttledFlow: guess } = room;
   const most = Math.log(full);
   const tolerance = searchTolerance * Math.abs(wanted - inlet.dryBulb) + 1e-9;

@@ -4,13 +4,14 @@ import type { RecordHead } from "#component/family";
 import { fanWheelFamily } from "#component/fan-wheel";
 import cases from "../../../../../reference/cases/fans.json" with { type: "json" };
 import type { SectionCondition } from "../contract.ts";
+import { rateSection } from "../rate-section.ts";
 import { sampleAir, sampleSectionCondition } from "../sample.test-data.ts";
 import { shippedCatalogue, valuesOfText } from "../shipped.test-data.ts";
 import { enthalpyFlow, waterFlow } from "../station.ts";
 import type { FanDesign } from "./design.ts";
 import { fanFields } from "./fields.ts";
 import { fan } from "./kind.ts";
-import { createFanRating, type FanSectionRating, rateFan } from "./rate.ts";
+import { createFanRating, type FanSectionRating } from "./rate.ts";
 import { fanSpeedForPressure } from "./rise.ts";
 import { fanMadeSound } from "./sound.ts";
 
@@ -22,7 +23,7 @@ function designOf(text: string): FanDesign {
 
 function rated(design: FanDesign, flow: number, at: SectionCondition, changes = {}): FanSectionRating {
   const out = createFanRating();
-  rateFan(design, sampleAir(at.condition, flow, changes), at, out);
+  rateSection(fan, design, sampleAir(at.condition, flow, changes), at, out);
   return out;
 }
 

@@ -8,7 +8,7 @@ import { fanLosses } from "./losses.ts";
 import { fanNotes, fanShortfalls } from "./notes.ts";
 import { fanParts } from "./parts.ts";
 import { drawPlenumWheels } from "./plenum-picture.ts";
-import { createFanRating, rateFan } from "./rate.ts";
+import { completeFan, createFanRating, rateFan } from "./rate.ts";
 import { fanSound } from "./sound.ts";
 
 /** The fans that move the air through the unit. */
@@ -21,6 +21,7 @@ export const fan = defineKind({
   prepare: prepareFan,
   createRating: createFanRating,
   rate: rateFan,
+  complete: completeFan,
   layout: (design) => ({ length: design.length, outside: 0 }),
   parts: fanParts,
   picture: (design, frame, name) =>

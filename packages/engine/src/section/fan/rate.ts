@@ -134,8 +134,7 @@ export function rateFan(design: FanDesign, air: Air, at: SectionCondition, out: 
   // Fans that all stand let the flow through together.
   out.flowPerFan = (flow + out.backflow) / (out.fansRunning === 0 ? design.count : out.fansRunning);
   ratePressure(design, out);
-  ratePower(design, at, out);
-  rateMargins(design, out);
+  ratePower(design, out);
   rateAir(design, out);
 }
 
@@ -159,19 +158,30 @@ function ratePressure(design: FanDesign, out: FanSectionRating): void {
   out.pressureCoefficient = fanSpeed > 0 ? out.staticPressure / scale : 0;
 }
 
-function ratePower(design: FanDesign, at: SectionCondition, out: FanSectionRating): void {
+function ratePower(design: FanDesign, out: FanSectionRating): void {
+  const { wheel, diameter, motorPower } = design;
+  const { density, flowPerFan, fanSpeed } = out;
+  out.shaftPower = fanShaftPowerFromFlow(wheel.curve, diameter, fanSpeed, density, flowPerFan);
+  out.driveEfficiency = driveEfficiencyOf(design, out.shaftPower);
+  out.motorOutput = out.shaftPower / out.driveEfficiency;
+  out.motorInput = fanSpeed > 0 ? motorInputPower(motorPower, design.motorEfficiency, out.motorOutput) : 0;
+}
+
+/** Adds what the fans draw from the mains, what is left to their limits, and how good they are. */
+export function completeFan(design: FanDesign, at: SectionCondition, out: FanSectionRating): void {
+  completePower(design, at, out);
+  rateMargins(design, out);
+}
+
+function completePower(design: FanDesign, at: SectionCondition, out: FanSectionRating): void {
   const { wheel, diameter, motorPower, motor } = design;
   const { density, flowPerFan, fanSpeed } = out;
   const running = fanSpeed > 0;
-  out.shaftPower = fanShaftPowerFromFlow(wheel.curve, diameter, fanSpeed, density, flowPerFan);
   out.peakShaftPower = running ? fanPeakPower(wheel.curve, diameter, fanSpeed, density) : 0;
   const disc = 0.25 * Math.PI * diameter ** 2;
   out.powerCoefficient = running ? out.shaftPower / (0.5 * density * disc * out.tipSpeed ** 3) : 0;
   out.staticEfficiency = running ? (flowPerFan * out.staticPressure) / out.shaftPower : 0;
   out.totalEfficiency = running ? (flowPerFan * out.fanTotalPressure) / out.shaftPower : 0;
-  out.driveEfficiency = driveEfficiencyOf(design, out.shaftPower);
-  out.motorOutput = out.shaftPower / out.driveEfficiency;
-  out.motorInput = running ? motorInputPower(motorPower, design.motorEfficiency, out.motorOutput) : 0;
   const altitude = altitudeFromPressure(at.condition.barometricPressure);
   out.motorAllowed = motorAllowedPower(motorPower, motor.serviceFactor, design.speedControlled, altitude);
   out.motorLoad = out.motorOutput / motorPower;

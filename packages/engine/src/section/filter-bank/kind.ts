@@ -5,7 +5,13 @@ import { type FilterBankDesign, filterBankFields, prepareFilterBank } from "./de
 import { filterBankLosses } from "./losses.ts";
 import { filterBankParts } from "./parts.ts";
 import { drawFilterBank } from "./picture.ts";
-import { createFilterBankRating, type FilterBankRating, filterLossAt, rateFilterBank } from "./rate.ts";
+import {
+  completeFilterBank,
+  createFilterBankRating,
+  type FilterBankRating,
+  filterLossAt,
+  rateFilterBank,
+} from "./rate.ts";
 
 const working: readonly WorkingLine<FilterBankDesign, FilterBankRating>[] = [
   {
@@ -77,6 +83,7 @@ export const filterBank = defineKind({
   prepare: prepareFilterBank,
   createRating: createFilterBankRating,
   rate: rateFilterBank,
+  complete: completeFilterBank,
   layout: (design) => ({ length: design.length, outside: 0 }),
   parts: filterBankParts,
   picture: drawFilterBank,

@@ -93,16 +93,21 @@ export function rateFilterBank(
   out.gapVelocity = flow / design.gapArea;
   out.faceVelocity = out.panelVelocity;
   out.filterLoss = filterLossAt(design, out.panelVelocity, loading, density, air.dryBulb);
-  out.cleanLoss = filterLossAt(design, out.panelVelocity, 0, density, air.dryBulb);
-  out.changeOutLoss = filterLossAt(design, out.panelVelocity, 1, density, air.dryBulb);
   out.gapLoss = design.gapLossCoefficient * 0.5 * density * out.gapVelocity * out.gapVelocity;
   out.totalPressureLoss = out.filterLoss + out.gapLoss;
   out.bypassShare = 1 - through / flow;
-  out.lifeHours = filterLife(design.prefilter ?? design.medium, out.panelVelocity, design.dustConcentration) / 3600;
   const velocityPressure = 0.5 * density * out.sectionVelocity * out.sectionVelocity;
   const lossCoefficient = out.totalPressureLoss / velocityPressure;
   out.leaving.peakToMeanVelocity = peakToMeanAfterResistance(air.peakToMeanVelocity, lossCoefficient);
   endRating(out, design.sectionArea);
+}
+
+/** Adds how the bank does over its life, at the flow of the rating. */
+export function completeFilterBank(design: FilterBankDesign, _: SectionCondition, out: FilterBankRating): void {
+  const { panelVelocity, density, dryBulb } = out;
+  out.cleanLoss = filterLossAt(design, panelVelocity, 0, density, dryBulb);
+  out.changeOutLoss = filterLossAt(design, panelVelocity, 1, density, dryBulb);
+  out.lifeHours = filterLife(design.prefilter ?? design.medium, panelVelocity, design.dustConcentration) / 3600;
 }
 
 /** m³/s through the panels, so that the crack beside them takes the rest at the same pressure. */

@@ -11,7 +11,7 @@ import { coilSound } from "../passing-sound.ts";
 import { type HotWaterCoilDesign, hotWaterCoilFields, prepareHotWaterCoil } from "./design.ts";
 import { hotWaterCoilParts } from "./parts.ts";
 import { drawHotWaterCoil } from "./picture.ts";
-import { createHotWaterCoilRating, type HotWaterCoilRating, rateHotWaterCoil } from "./rate.ts";
+import { completeHotWaterCoil, createHotWaterCoilRating, type HotWaterCoilRating, rateHotWaterCoil } from "./rate.ts";
 
 /** K that the coldest tube wall should keep above freezing. */
 const freezeReserve = 2;
@@ -25,6 +25,7 @@ export const hotWaterCoil = defineKind({
   prepare: prepareHotWaterCoil,
   createRating: createHotWaterCoilRating,
   rate: rateHotWaterCoil,
+  complete: completeHotWaterCoil,
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: hotWaterCoilParts,
   picture: drawHotWaterCoil,

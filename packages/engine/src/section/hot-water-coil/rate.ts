@@ -1,18 +1,21 @@
+import { solveCoil } from "#component/coil/march";
 import type { LiquidSupply } from "#duty/condition";
 import { findRoot } from "#numerics/find-root";
 import { type Air, createAir } from "../air.ts";
 import { createSectionRating, recordAtRest } from "../base-rating.ts";
+import type { CoilBlock } from "../coil/block.ts";
 import { setFreezeFigures, standingLiquid } from "../coil/freeze.ts";
 import { type FreezestatFigures, noFreezestatFigures, setFreezestat } from "../coil/freezestat.ts";
 import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil/liquid.ts";
 import { setCoilPressure, setInletAir, setLeavingAir, wantedBehindFins } from "../coil/state.ts";
 import {
   type CoilRoom,
+  completeFullFlow,
   createCoilRoom,
   type FullFlowBasis,
   fullFlowOf,
+  runThrottled,
   solveAtFlow,
-  throttledShare,
 } from "../coil/valve.ts";
 import type { SectionCondition } from "../contract.ts";
 import { roomOf } from "../room.ts";
@@ -60,36 +63,17 @@ export function rateHotWaterCoil(
   const supply = at.condition.utilities.heatingWater;
   setInletAir(block, air, inlet);
   out.wantedLeaving = at.operation.heatingLeaving ?? air.dryBulb;
-  out.fullFlowBasis = "no water";
-  out.fullCapacity = 0;
-  out.supplyMassFlow = 0;
   out.supplyTemperature = supply?.supplyTemperature ?? air.dryBulb;
   inlet.liquidTemperature = out.supplyTemperature;
-  let full = 0;
-  if (supply === undefined) solveAtFlow(block, 0, room);
-  else {
+  if (supply === undefined) {
+    room.full = 0;
+    solveAtFlow(block, 0, room);
+  } else {
     inlet.liquid = supply.liquid;
-    full = runWater(design, supply, at, room, out);
+    runWater(design, supply, at, room, out);
   }
-  setLiquidFigures(
-    block,
-    inlet.liquid,
-    inlet.liquidTemperature,
-    inlet.liquidFlow,
-    full,
-    design.connection,
-    performance,
-    out,
-  );
-  if (design.control === "pumped loop" && full > 0) blendFigures(room, out);
-  else out.supplyMassFlow = out.liquidMassFlow;
   setLeavingAir(block, performance, out);
   setCoilPressure(block, performance.wetShare, out);
-  out.leavingDryBulb = out.leaving.dryBulb;
-  // A pumped loop's own pump is taken to stop with the unit, as its power does.
-  const stays = supply !== undefined && supply.valveFails === "open" && supply.pumpRunsWhenStopped;
-  setFreezeFigures(block, standingLiquid(inlet.liquid, out, stays), at, out);
-  setFreezestat(block, design.freezestat, out);
 }
 
 function runWater(
@@ -97,39 +81,66 @@ function runWater(
   supply: LiquidSupply,
   at: SectionCondition,
   room: CoilRoom,
-  out: HotWaterCoilRating,
-): number {
-  const { block } = design;
-  const wanted = at.operation.heatingLeaving;
-  const asks = at.operation.fansRunning && wanted !== undefined && wanted > room.inlet.dryBulb;
-  const standsOpen = !at.operation.fansRunning && supply.valveFails === "open" && supply.pumpRunsWhenStopped;
-  const warm = supply.supplyTemperature > room.inlet.dryBulb;
-  if (!((asks || standsOpen) && warm)) {
+  { entering }: HotWaterCoilRating,
+): void {
+  const { block, fullFlow } = design;
+  const { fansRunning, heatingLeaving: wanted } = at.operation;
+  const asks = fansRunning && wanted !== undefined && wanted > entering.dryBulb;
+  const standsOpen = !fansRunning && supply.valveFails === "open" && supply.pumpRunsWhenStopped;
+  if (!((asks || standsOpen) && supply.supplyTemperature > entering.dryBulb)) {
+    room.full = 0;
     solveAtFlow(block, 0, room);
-    return 0;
+    return;
   }
-  const { flow, basis } = fullFlowOf(block, supply, design.fullFlow, room);
-  out.fullFlowBasis = basis;
-  solveAtFlow(block, flow, room);
-  out.fullCapacity = Math.abs(room.performance.heat) * block.stacked;
-  if (standsOpen) return flow;
-  const behindFins = wantedBehindFins(out.entering, wanted!);
-  if (design.control === "pumped loop") blendTo(design, flow, behindFins, room);
-  else throttledShare(block, flow, behindFins, room);
-  return flow;
+  if (asks && design.control !== "pumped loop") {
+    runThrottled(block, supply, fullFlow, wantedBehindFins(entering, wanted), room);
+    return;
+  }
+  room.full = fullFlowOf(block, supply, fullFlow, room);
+  solveAtFlow(block, room.full, room);
+  if (asks) blendTo(design, wantedBehindFins(entering, wanted), room);
 }
 
 /** Entering liquid of a pumped loop at which the air leaves as wanted; the supply's own when that is too little. */
-function blendTo(design: HotWaterCoilDesign, flow: number, wanted: number, room: CoilRoom): void {
+function blendTo(design: HotWaterCoilDesign, wanted: number, room: CoilRoom): void {
   const { inlet } = room;
   const hottest = inlet.liquidTemperature;
   if (!(room.performance.leavingDryBulb > wanted)) return;
   const miss = (temperature: number): number => {
     inlet.liquidTemperature = temperature;
-    return solveAtFlow(design.block, flow, room).leavingDryBulb - wanted;
+    return solveAtFlow(design.block, room.full, room).leavingDryBulb - wanted;
   };
   inlet.liquidTemperature = findRoot(miss, inlet.dryBulb, hottest, 1e-8);
-  solveAtFlow(design.block, flow, room);
+  solveAtFlow(design.block, room.full, room);
+}
+
+/** Adds the liquid's side, what the coil could give, and how it stands to frost. */
+export function completeHotWaterCoil(design: HotWaterCoilDesign, at: SectionCondition, out: HotWaterCoilRating): void {
+  const { block, connection } = design;
+  const room = roomOf(out, createCoilRoom);
+  const { inlet, performance } = room;
+  const { liquid, liquidTemperature, liquidFlow } = inlet;
+  const supply = at.condition.utilities.heatingWater;
+  const full = supply && room.full !== 0 ? completeFullFlow(block, supply, design.fullFlow, room) : undefined;
+  out.fullFlowBasis = full?.basis ?? "no water";
+  setLiquidFigures(block, liquid, liquidTemperature, liquidFlow, full?.flow ?? 0, connection, performance, out);
+  if (design.control === "pumped loop" && full !== undefined) blendFigures(room, out);
+  else out.supplyMassFlow = out.liquidMassFlow;
+  out.fullCapacity = full === undefined ? 0 : fullCapacityOf(block, full.flow, room, out);
+  out.leavingDryBulb = out.leaving.dryBulb;
+  // A pumped loop's own pump is taken to stop with the unit, as its power does.
+  const stays = supply !== undefined && supply.valveFails === "open" && supply.pumpRunsWhenStopped;
+  setFreezeFigures(block, standingLiquid(liquid, out, stays), at, out);
+  setFreezestat(block, design.freezestat, out);
+}
+
+/** W of all coils with the valve open on the supply as it comes. */
+function fullCapacityOf(block: CoilBlock, flow: number, room: CoilRoom, out: HotWaterCoilRating): number {
+  const { inlet, open } = room;
+  inlet.liquidFlow = flow;
+  inlet.liquidTemperature = out.supplyTemperature;
+  solveCoil(block.coil, inlet, open.work, open.performance);
+  return Math.abs(open.performance.heat) * block.stacked;
 }
 
 /** What a blending valve draws from the supply: the share that brings the returning liquid up to the entering one. */

@@ -10,7 +10,7 @@ import { coilSound } from "../passing-sound.ts";
 import { prepareRecoveryCoil, type RecoveryCoilDesign, recoveryCoilFields } from "./design.ts";
 import { recoveryCoilParts } from "./parts.ts";
 import { drawRecoveryCoil } from "./picture.ts";
-import { createRecoveryCoilRating, type RecoveryCoilRating, rateRecoveryCoil } from "./rate.ts";
+import { completeRecoveryCoil, createRecoveryCoilRating, type RecoveryCoilRating, rateRecoveryCoil } from "./rate.ts";
 
 /** The supply-side coil of a run-around loop, with its remote coil in the exhaust. */
 export const recoveryCoil = defineKind({
@@ -20,6 +20,7 @@ export const recoveryCoil = defineKind({
   prepare: prepareRecoveryCoil,
   createRating: createRecoveryCoilRating,
   rate: rateRecoveryCoil,
+  complete: completeRecoveryCoil,
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: recoveryCoilParts,
   picture: drawRecoveryCoil,

@@ -77,10 +77,13 @@ interface LoopRoom {
   readonly whole: Loop;
   readonly throttled: Loop;
   readonly search: BypassSearch;
+  /** Of the two, how the loop runs. */
+  run: Loop;
 }
 
 function createLoopRoom(): LoopRoom {
-  return { whole: createLoop(), throttled: createLoop(), search: createBypassSearch() };
+  const whole = createLoop();
+  return { whole, throttled: createLoop(), search: createBypassSearch(), run: whole };
 }
 
 /** Rates the loop: heat flows from the warmer air to the colder; the valve keeps set point and frost limit. */
@@ -102,7 +105,17 @@ export function rateRecoveryCoil(
     stream === undefined || wanted === undefined
       ? rest(design, room, stream, air, out)
       : run(design, room, stream, air, out);
+  room.run = loop;
+  const { performance } = loop.supply;
+  setLeavingAir(design.block, performance, out);
+  setCoilPressure(design.block, performance.wetShare, out);
+}
+
+/** Adds the liquid's side, and how the coil stands to frost. */
+export function completeRecoveryCoil(design: RecoveryCoilDesign, at: SectionCondition, out: RecoveryCoilRating): void {
+  const loop = roomOf(out, createLoopRoom).run;
   const { performance, inlet } = loop.supply;
+  const { dryBulb } = out.entering;
   const full = design.loopFlow / design.block.stacked;
   setLiquidFigures(
     design.block,
@@ -120,12 +133,10 @@ export function rateRecoveryCoil(
   out.loopPressureDrop =
     out.liquidPressureDrop +
     liquidPressureDrop(design.exhaust.coil, design.liquid, remoteFlow, loop.intoExhaust, design.exhaustConnection);
-  setLeavingAir(design.block, performance, out);
-  setCoilPressure(design.block, performance.wetShare, out);
   out.leavingDryBulb = out.leaving.dryBulb;
   out.frostMargin = out.exhaustColdestSurface;
-  const difference = (stream?.dryBulb ?? air.dryBulb) - air.dryBulb;
-  out.temperatureEffectiveness = inlet.liquidFlow > 0 ? (out.leavingDryBulb - air.dryBulb) / difference : 0;
+  const difference = (at.condition.exhaust?.dryBulb ?? dryBulb) - dryBulb;
+  out.temperatureEffectiveness = inlet.liquidFlow > 0 ? (out.leavingDryBulb - dryBulb) / difference : 0;
   setFreezeFigures(design.block, standingLiquid(design.liquid, out, false), at, out);
 }
 

@@ -8,7 +8,7 @@ import { type FaceBypassDesign, faceBypassFields, prepareFaceBypass } from "./de
 import { faceBypassLosses } from "./losses.ts";
 import { faceBypassParts } from "./parts.ts";
 import { drawFaceBypass } from "./picture.ts";
-import { createFaceBypassRating, type FaceBypassRating, rateFaceBypass } from "./rate.ts";
+import { completeFaceBypass, createFaceBypassRating, type FaceBypassRating, rateFaceBypass } from "./rate.ts";
 
 /** A steam coil whose steam stays on and whose dampers share the air between its lanes and channels beside them. */
 export const steamCoilFaceBypass = defineKind({
@@ -19,6 +19,7 @@ export const steamCoilFaceBypass = defineKind({
   prepare: prepareFaceBypass,
   createRating: createFaceBypassRating,
   rate: rateFaceBypass,
+  complete: completeFaceBypass,
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: faceBypassParts,
   picture: drawFaceBypass,

@@ -1,3 +1,4 @@
+import type { SteamPerformance } from "#component/coil/steam-coil";
 import type { SteamSupply } from "#duty/condition";
 import { steamSaturationTemperature } from "#fluid/steam";
 import { findRoot } from "#numerics/find-root";
@@ -59,35 +60,46 @@ const faceDamperLoss = 1.5;
 /** Rates the coil: steam stays full on while heat is wanted, and the dampers share the air. */
 export function rateFaceBypass(design: FaceBypassDesign, air: Air, at: SectionCondition, out: FaceBypassRating): void {
   beginRating(air, out);
-  const { block, damperLeakage } = design;
+  const { block } = design;
   const supply = at.condition.utilities.steam;
   const room = roomOf(out, createSteamRoom);
+  const most = 1 - design.damperLeakage;
   out.wantedLeaving = at.operation.heatingLeaving ?? air.dryBulb;
   out.supplySteamTemperature = supply === undefined ? air.dryBulb : steamSaturationTemperature(supply.pressure);
   out.neededSteamTemperature = out.supplySteamTemperature;
-  const most = 1 - damperLeakage;
-  solveShare(design, most, room, out);
-  out.fullCapacity = room.performance.heat * block.stacked;
   if (supply === undefined || !steamIsOn(supply, air, at)) {
     out.faceShare = most;
-    setSteamAirFigures(block, room.performance, out);
     shutOff(out);
     out.laneLeaving = air.dryBulb;
     closeEnergy(out);
   } else {
     out.faceShare = at.operation.fansRunning ? shareFor(design, most, room, out) : most;
-    solveShare(design, out.faceShare, room, out);
-    setSteamAirFigures(block, room.performance, out);
+    solveShare(design, out.faceShare, room, out, room.performance);
     setHeated(design, room, out);
-    out.leavingDryBulb = out.leaving.dryBulb;
-    setSteamSide(design, supply, false, out);
-    // Full steam at all times: the load does not move the pressure, so that no entering air makes the coil stall.
-    out.stallAirTemperature = out.stalled === 1 ? air.dryBulb : Math.max(air.dryBulb, out.supplySteamTemperature);
-    out.breakerAirTemperature = Math.max(air.dryBulb, out.supplySteamTemperature);
   }
-  out.leavingDryBulb = out.leaving.dryBulb;
   setPaths(design, out);
   endCoilRating(block, out);
+}
+
+/** Adds what the coil could give, its steam side, and how it stands to frost. */
+export function completeFaceBypass(design: FaceBypassDesign, at: SectionCondition, out: FaceBypassRating): void {
+  const { block } = design;
+  const supply = at.condition.utilities.steam;
+  const room = roomOf(out, createSteamRoom);
+  const { dryBulb } = out.entering;
+  const most = 1 - design.damperLeakage;
+  const isOn = out.activeShare === 1;
+  solveShare(design, most, room, out, room.full);
+  setSteamAirFigures(block, isOn ? room.performance : room.full, out);
+  out.fullCapacity = room.full.heat * block.stacked;
+  out.leavingDryBulb = out.leaving.dryBulb;
+  if (isOn && supply !== undefined) {
+    out.loadShare = out.fullCapacity > 0 ? out.capacity / out.fullCapacity : 0;
+    setSteamSide(design, supply, false, out);
+    // Full steam at all times: the load does not move the pressure, so that no entering air makes the coil stall.
+    out.stallAirTemperature = out.stalled === 1 ? dryBulb : Math.max(dryBulb, out.supplySteamTemperature);
+    out.breakerAirTemperature = Math.max(dryBulb, out.supplySteamTemperature);
+  }
   // Whoever loses steam asks for heat: the dampers open the face as far as they go.
   setSteamFreeze(design, supply, most, at, out);
 }
@@ -99,10 +111,16 @@ function steamIsOn(supply: SteamSupply, air: Air, at: SectionCondition): boolean
 }
 
 /** One lane with a share of the air; its heat is of its own flow. */
-function solveShare(design: FaceBypassDesign, share: number, room: SteamRoom, out: FaceBypassRating): void {
+function solveShare(
+  design: FaceBypassDesign,
+  share: number,
+  room: SteamRoom,
+  { entering, supplySteamTemperature }: FaceBypassRating,
+  performance: SteamPerformance,
+): void {
   const { block } = design;
-  const flow = (share * out.entering.dryAirFlow) / block.stacked;
-  solveAtSteam(block, flow, out.supplySteamTemperature, room, out);
+  const flow = (share * entering.dryAirFlow) / block.stacked;
+  solveAtSteam(block, flow, supplySteamTemperature, room, entering, performance);
 }
 
 /** K of mixed air to which the share is brought: a hundred millionth of what the steam gives. */
@@ -113,7 +131,7 @@ function shareFor(design: FaceBypassDesign, most: number, room: SteamRoom, out: 
   const least = design.damperLeakage;
   const wanted = wantedBehindFins(out.entering, out.wantedLeaving);
   const rise = (share: number): number => {
-    solveShare(design, share, room, out);
+    solveShare(design, share, room, out, room.performance);
     return share * (room.performance.leavingDryBulb - out.entering.dryBulb) - (wanted - out.entering.dryBulb);
   };
   const near = findRootNear(rise, room.faceShare, least, most, riseTolerance);
@@ -131,7 +149,6 @@ function setHeated(design: FaceBypassDesign, room: SteamRoom, out: FaceBypassRat
   out.steamTemperature = out.supplySteamTemperature;
   out.activeShare = 1;
   out.capacity = performance.heat * design.block.stacked;
-  out.loadShare = out.fullCapacity > 0 ? out.capacity / out.fullCapacity : 0;
   out.heatToAir = out.capacity;
   out.laneLeaving = performance.leavingDryBulb;
   out.warmEnd = performance.leavingDryBulb;

@@ -9,7 +9,7 @@ import { coilSound } from "../passing-sound.ts";
 import { prepareSteamCoil, type SteamCoilDesign, steamCoilSectionFields } from "./design.ts";
 import { steamCoilParts } from "./parts.ts";
 import { drawSteamCoil } from "./picture.ts";
-import { createSteamCoilRating, rateSteamCoil, type SteamCoilRating } from "./rate.ts";
+import { completeSteamCoil, createSteamCoilRating, rateSteamCoil, type SteamCoilRating } from "./rate.ts";
 
 /** A heating coil on steam with distributing tubes, on a modulating or a two-position valve. */
 export const steamCoil = defineKind({
@@ -20,6 +20,7 @@ export const steamCoil = defineKind({
   prepare: prepareSteamCoil,
   createRating: createSteamCoilRating,
   rate: rateSteamCoil,
+  complete: completeSteamCoil,
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: steamCoilParts,
   picture: drawSteamCoil,

@@ -1,3 +1,4 @@
+import type { SteamPerformance } from "#component/coil/steam-coil";
 import type { SteamSupply } from "#duty/condition";
 import { steamSaturationTemperature } from "#fluid/steam";
 import { type Air, createAir } from "../air.ts";
@@ -44,31 +45,44 @@ export function rateSteamCoil(design: SteamCoilDesign, air: Air, at: SectionCond
   const valve = valveStand(design, air, supply, at);
   out.wantedLeaving = at.operation.heatingLeaving ?? air.dryBulb;
   const room = roomOf(out, createSteamRoom);
-  const flow = air.dryAirFlow / design.block.stacked;
   out.supplySteamTemperature = supply === undefined ? air.dryBulb : steamSaturationTemperature(supply.pressure);
   out.neededSteamTemperature = out.supplySteamTemperature;
-  const { performance } = room;
-  solveAtSteam(design.block, flow, out.supplySteamTemperature, room, out);
-  setSteamAirFigures(design.block, performance, out);
-  out.fullCapacity = performance.heat * design.block.stacked;
-  const behindFins = wantedBehindFins(air, out.wantedLeaving);
-  const opens = valve === "open" || performance.leavingDryBulb <= behindFins;
-  if (valve === "shut" || supply === undefined) {
-    out.leavingDryBulb = air.dryBulb;
-    shutOff(out);
-    closeEnergy(out);
-  } else {
-    if (opens) runOpen(design, room, out);
-    else throttle(design, flow, behindFins, room, out);
-    closeEnergy(out);
-    out.leavingDryBulb = out.leaving.dryBulb;
+  if (valve === "shut") shutOff(out);
+  else if (valve === "open") runOpen(design, room, out);
+  else throttle(design, wantedBehindFins(air, out.wantedLeaving), room, out);
+  closeEnergy(out);
+  if (valve !== "shut") out.leaving.coldestFilament = Math.min(out.leaving.dryBulb, out.leaving.coldestFilament);
+  setCoilPressure(design.block, 0, out);
+}
+
+/** Adds what the coil could give, its steam side, and how it stands to frost. */
+export function completeSteamCoil(design: SteamCoilDesign, at: SectionCondition, out: SteamCoilRating): void {
+  const { block } = design;
+  const supply = at.condition.utilities.steam;
+  const room = roomOf(out, createSteamRoom);
+  solveOne(design, out.supplySteamTemperature, room, out, room.full);
+  out.fullCapacity = room.full.heat * block.stacked;
+  out.leavingDryBulb = out.leaving.dryBulb;
+  const isOn = out.activeShare > 0;
+  setSteamAirFigures(block, isOn ? room.performance : room.full, out);
+  if (isOn && supply !== undefined) {
     out.loadShare = out.fullCapacity > 0 ? out.capacity / out.fullCapacity : 0;
     setSteamSide(design, supply, design.control === "modulating valve", out);
-    settleCold(air, out);
+    // Where condensate stands, the tubes cool to the air.
+    if (out.stalled === 1) out.coldestTubeWall = Math.min(out.coldestTubeWall, out.entering.coldestFilament);
   }
-  out.leavingDryBulb = out.leaving.dryBulb;
-  setCoilPressure(design.block, 0, out);
   setSteamFreeze(design, supply, 1, at, out);
+}
+
+/** One of the section's coils at a steam temperature. */
+function solveOne(
+  { block }: SteamCoilDesign,
+  steamTemperature: number,
+  room: SteamRoom,
+  { entering }: SteamCoilRating,
+  performance: SteamPerformance,
+): void {
+  solveAtSteam(block, entering.dryAirFlow / block.stacked, steamTemperature, room, entering, performance);
 }
 
 function valveStand(design: SteamCoilDesign, air: Air, supply: SteamSupply | undefined, at: SectionCondition): Valve {
@@ -81,10 +95,16 @@ function valveStand(design: SteamCoilDesign, air: Air, supply: SteamSupply | und
 }
 
 /** The whole surface on steam as it is supplied. */
-function runOpen(design: SteamCoilDesign, { performance }: SteamRoom, out: SteamCoilRating): void {
-  out.steamTemperature = out.supplySteamTemperature;
+function runOpen(design: SteamCoilDesign, room: SteamRoom, out: SteamCoilRating): void {
+  solveOne(design, out.supplySteamTemperature, room, out, room.performance);
+  runWhole(design, out.supplySteamTemperature, room, out);
+}
+
+/** The whole surface on steam of one temperature, as the room has solved it. */
+function runWhole({ block }: SteamCoilDesign, temperature: number, { performance }: SteamRoom, out: SteamCoilRating) {
+  out.steamTemperature = temperature;
   out.activeShare = 1;
-  out.capacity = performance.heat * design.block.stacked;
+  out.capacity = performance.heat * block.stacked;
   out.heatToAir = out.capacity;
   out.warmEnd = performance.leavingDryBulb;
   out.coldEnd = performance.leavingDryBulb;
@@ -92,40 +112,34 @@ function runOpen(design: SteamCoilDesign, { performance }: SteamRoom, out: Steam
   out.leaving.coldestFilament = performance.leavingFilament;
 }
 
-/** Steam throttled to the load: to vacuum, or, with a vacuum breaker, to part of the surface at about the atmosphere's. */
-function throttle(
-  design: SteamCoilDesign,
-  flow: number,
-  behindFins: number,
-  room: SteamRoom,
-  out: SteamCoilRating,
-): void {
+/**
+ * Steam throttled to the load: to vacuum, or, with a vacuum breaker, to part of the surface at about the atmosphere's; as it
+ * is supplied where that is too little.
+ */
+function throttle(design: SteamCoilDesign, behindFins: number, room: SteamRoom, out: SteamCoilRating): void {
   const { block } = design;
   const { performance } = room;
-  out.neededSteamTemperature = steamTemperatureFor(block, flow, behindFins, room, out);
-  const load = performance.heat * block.stacked;
-  const lowest = steamSaturationTemperature(out.entering.barometricPressure - vacuumBreakerOpens);
-  if (!(design.vacuumBreaker && out.neededSteamTemperature < lowest)) {
+  const { entering } = out;
+  const needed = steamTemperatureFor(block, entering.dryAirFlow / block.stacked, behindFins, room, entering);
+  if (needed >= out.supplySteamTemperature) {
     runOpen(design, room, out);
-    out.steamTemperature = out.neededSteamTemperature;
-    setSteamAirFigures(block, performance, out);
     return;
   }
-  solveAtSteam(block, flow, lowest, room, out);
-  setSteamAirFigures(block, performance, out);
+  out.neededSteamTemperature = needed;
+  const lowest = steamSaturationTemperature(entering.barometricPressure - vacuumBreakerOpens);
+  if (!(design.vacuumBreaker && needed < lowest)) {
+    runWhole(design, needed, room, out);
+    return;
+  }
+  const load = performance.heat * block.stacked;
+  solveOne(design, lowest, room, out, performance);
   out.steamTemperature = lowest;
   out.activeShare = load / (performance.heat * block.stacked);
   out.capacity = load;
   out.heatToAir = load;
   out.warmEnd = performance.leavingDryBulb;
-  out.coldEnd = out.entering.dryBulb;
+  out.coldEnd = entering.dryBulb;
   // Tubes that steam does not reach are as cold as the air that passes them, and pass it on unheated.
-  out.coldestTubeWall = out.entering.coldestFilament;
-  out.leaving.coldestFilament = out.entering.coldestFilament;
-}
-
-/** Where condensate stands, the tubes cool to the air; the filament is never above the mean. */
-function settleCold(air: Air, out: SteamCoilRating): void {
-  if (out.stalled === 1) out.coldestTubeWall = Math.min(out.coldestTubeWall, air.coldestFilament);
-  out.leaving.coldestFilament = Math.min(out.leaving.dryBulb, out.leaving.coldestFilament);
+  out.coldestTubeWall = entering.coldestFilament;
+  out.leaving.coldestFilament = entering.coldestFilament;
 }

@@ -13,6 +13,7 @@ import type {
   Shortfall,
 } from "@oncethrough/engine/section/contract";
 import { declaredNotes } from "@oncethrough/engine/section/declared-notes";
+import { rateSection } from "@oncethrough/engine/section/rate-section";
 import { actualAirflow } from "@oncethrough/engine/section/station";
 import type { EvaluatedWorking } from "@oncethrough/engine/unit/report";
 import { evaluateWorking } from "@oncethrough/engine/unit/report";
@@ -64,7 +65,7 @@ export function rateCoil(kind: SectionKind, values: CoilValues, withWorking: boo
     kind.rate(design, air, at, rating);
     return actualAirflow(air) / rating.faceVelocity;
   });
-  kind.rate(design, air, at, rating);
+  rateSection(kind, design, air, at, rating);
   return coilOutput(kind, design, rating, at, values, withWorking);
 }
 
