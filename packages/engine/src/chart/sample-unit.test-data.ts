@@ -1,6 +1,7 @@
 import { createAir } from "#section/air";
 import type { Opening, SectionKind, SectionRating, SectionRole } from "#section/contract";
 import type { DisplayItem, DisplayList } from "#section/display";
+import { boxOf, type WallPart } from "#section/part";
 import { sampleCondition, sampleOperation } from "#section/sample.test-data";
 import { usualCasingBuild } from "#unit/casing-build.test-data";
 import type { UnitRating } from "#unit/rating";
@@ -9,10 +10,17 @@ import type { Unit, UnitSection } from "#unit/unit";
 /** A unit with sections of no real kind, for pictures whose every number is known: hood, mixing box, coil, fan. */
 export function sampleUnit(): Unit {
   const sections = [
-    section("intake hood", 0, 0, { outside: 1 }),
-    section("mixing box", 0, 1.2, { role: "mixing", openings: [{ air: "return", face: "top", from: 0.3, to: 0.7 }] }),
+    section("intake hood", 0, 0, { outside: 1, walls: [collar("outside", "entry", boxOf(0, 0, 0, 0, 2.4, 2))] }),
+    section("mixing box", 0, 1.2, {
+      role: "mixing",
+      openings: [{ air: "return", face: "top", from: 0.3, to: 0.7 }],
+      walls: [collar("return", "top", boxOf(0.3, 0.4, 2, 0.4, 1.6, 0))],
+    }),
     section("cooling coil", 1.2, 0.2, { role: "cooling" }),
-    section("fan", 1.4, 2.6, { role: "fan" }),
+    section("fan", 1.4, 2.6, {
+      role: "fan",
+      walls: [collar("supply", "exit", boxOf(2.6, 0.4, 0.6, 0, 1.6, 0.8))],
+    }),
   ];
   const casing = {
     width: 2.4,
@@ -31,11 +39,22 @@ interface SampleOptions {
   readonly role?: SectionRole;
   readonly outside?: number;
   readonly openings?: readonly Opening[];
+  readonly walls?: readonly WallPart[];
+}
+
+function collar(air: NonNullable<WallPart["air"]>, face: WallPart["face"], box: WallPart["box"]): WallPart {
+  return { key: `${air} opening`, name: `${air} opening`, kind: "collar", face, air, box };
 }
 
 function section(name: string, start: number, length: number, options: SampleOptions): UnitSection {
-  const { role, outside = 0, openings = [] } = options;
-  const behaviour = { name, ...(role === undefined ? {} : { role }), picture: crossPicture } as unknown as SectionKind;
+  const { role, outside = 0, openings = [], walls = [] } = options;
+  const parts = () => ({ inside: [], walls });
+  const behaviour = {
+    name,
+    ...(role === undefined ? {} : { role }),
+    picture: crossPicture,
+    parts,
+  } as unknown as SectionKind;
   return {
     name,
     kind: name,

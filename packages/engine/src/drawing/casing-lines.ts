@@ -6,7 +6,6 @@ import type { DisplayItem } from "#section/display";
 import type { Unit } from "#unit/unit";
 import { paperBox, type View } from "./projection.ts";
 import { outlineOf } from "./solids.ts";
-import type { WallOpening } from "./wall-opening.ts";
 
 /** mm, the cabinet's outer corners and what stands under and over it; floor of the clear frame at zero. */
 export interface CabinetBox {
@@ -33,34 +32,6 @@ export function cabinetBox(unit: Unit): CabinetBox {
 }
 
 const part = (name: string) => ({ reference: { part: name } });
-
-/** The double wall: outer and inner skin, cut where there are openings. */
-export function wallLines(box: CabinetBox, openings: readonly WallOpening[]): readonly DisplayItem[] {
-  const { left, right, floor, ceiling, panel } = box;
-  const cut = (face: WallOpening["face"]) => openings.filter((opening) => opening.face === face);
-  const walls = [
-    ...pieces(left, right, cut("top")).map(([from, to]) => [from, ceiling - panel, to, ceiling] as const),
-    ...pieces(left, right, cut("bottom")).map(([from, to]) => [from, floor, to, floor + panel] as const),
-    ...pieces(floor, ceiling, cut("entry")).map(([from, to]) => [left, from, left + panel, to] as const),
-    ...pieces(floor, ceiling, cut("exit")).map(([from, to]) => [right - panel, from, right, to] as const),
-  ];
-  return walls.map((corners, index) =>
-    rectangle(`wall-${index}`, "outline", corners, { fill: "paper", ...part("casing") }),
-  );
-}
-
-/** What is left of a wall from `low` to `high` beside its openings. */
-function pieces(low: number, high: number, openings: readonly WallOpening[]): readonly (readonly [number, number])[] {
-  const sorted = openings.toSorted((one, other) => one.from - other.from);
-  const left: (readonly [number, number])[] = [];
-  let from = low;
-  for (const opening of sorted) {
-    if (opening.from > from) left.push([from, opening.from]);
-    from = Math.max(from, opening.to);
-  }
-  if (from < high) left.push([from, high]);
-  return left;
-}
 
 /** mm: height of a support as it is drawn under the rail. */
 export const supportHeight = 95;

@@ -8,54 +8,119 @@ import type { DimensionStyle } from "./dimension.ts";
 import { dimensionText } from "./dimension-chain.ts";
 import { onPaper, type View } from "./projection.ts";
 
-/** What is joined to the unit on site: pipes through the service side, drains at their traps, the disconnect. */
+/** What is joined to the unit on site, along the airflow and from below: pipes, drains at their traps, the disconnect. */
 export function connectionsOf({ sections, whole }: Arrangement): readonly Part[] {
   const fitted = whole.children.find(({ key }) => key === "fitted")?.children ?? [];
   const own = sections.flatMap(({ part, section }) => [
     ...part.children.filter(
-      ({ kind, key }) => (kind === "pipe" && /connection/.test(key)) || key.endsWith("/disconnect"),
+      ({ kind, key }) => (kind === "pipe" && /connection|drain/.test(key)) || key.endsWith("/disconnect"),
     ),
     ...fitted.filter((trap) => trap.kind === "trap" && trap.section === section.name),
   ]);
-  return own;
+  return own.sort((one, other) => placeAlong(one) - placeAlong(other) || one.place.z - other.place.z);
 }
 
-/** Numbered circles at the connections, moved along where they would stand on one another, with a line to what they name. */
-export function connectionBalloons(arrangement: Arrangement, textScale: number): readonly DisplayItem[] {
+/** mm along the airflow, whole: what stands over one another has one place. */
+function placeAlong(part: Part): number {
+  return Math.round(outerEnd(part).x);
+}
+
+/** pt. */
+const radius = 9.5;
+const between = 2.2 * radius;
+
+/**
+ * Numbered circles at the connections: one column over another connection's place, the columns in a row beyond the open
+ * doors, moved apart no more than they need, each with a line to what it names.
+ */
+export function connectionBalloons(unit: Unit, arrangement: Arrangement, textScale: number): readonly DisplayItem[] {
   const view: View = { side: "plan", width: 0 };
-  const radius = 8 * textScale;
-  const parts = connectionsOf(arrangement).map((part, index) => ({ part, number: index + 1 }));
-  const sorted = parts
-    .map(({ part, number }) => ({ part, number, at: onPaper(view, outerEnd(part)) }))
-    .sort((one, other) => one.at[0] - other.at[0]);
-  const isLow = sorted.every(({ part }) => part.place.y < 0);
-  const outside = isLow ? -1 : 1;
-  let last = Number.NEGATIVE_INFINITY;
-  const row =
-    rowOf(
-      sorted.map(({ at }) => at[1]),
-      outside,
-    ) +
-    outside * 20 * textScale;
-  return sorted.flatMap(({ part, number, at }) => {
-    const x = Math.max(at[0], last + 2.2 * radius);
-    last = x;
-    const reference = part.section === undefined ? { part: part.key } : { section: part.section, part: part.key };
-    const label = part.name;
+  const columns = columnsOf(connectionsOf(arrangement).map((part, index) => ({ part, number: index + 1 })));
+  const ends = columns.map((column) => onPaper(view, outerEnd(column[0]!.part)));
+  const outside = unit.frame.hand === "right" ? -1 : 1;
+  const row = rowBeyond(arrangement, ends, outside) + outside * (radius + 12) * textScale;
+  const places = spread(
+    ends.map(([x]) => x),
+    between * textScale,
+  );
+  return columns.flatMap((column, index) => {
+    const x = places[index]!;
+    const { part: first, number } = column[0]!;
+    const leader = [...ends[index]!, x, row - outside * radius * textScale];
     return [
-      line(`connection ${number}/leader`, "quiet", [...at, x, row - outside * radius], { reference }),
-      circle(`connection ${number}`, "outline", [x, row], radius, { fill: "paper", label, reference }),
-      words(`connection ${number}/number`, "strong", [x, row - 0.36 * textSizes.small * textScale], String(number), {
-        size: "small",
-        anchor: "middle",
-        reference,
-      }),
+      line(`connection ${number}/leader`, "quiet", leader, { reference: referenceOf(first) }),
+      ...column.flatMap((each, place) => balloon(each, [x, row + outside * place * between * textScale], textScale)),
     ];
   });
 }
 
-function rowOf(heights: readonly number[], outside: number): number {
-  return outside < 0 ? Math.min(...heights, 0) : Math.max(...heights, 0);
+/** A connection by its number in the table. */
+interface Numbered {
+  readonly part: Part;
+  readonly number: number;
+}
+
+/** What stands over one another, from below. */
+function columnsOf(numbered: readonly Numbered[]): readonly (readonly Numbered[])[] {
+  const columns: Numbered[][] = [];
+  for (const each of numbered) {
+    const last = columns.at(-1);
+    if (last !== undefined && placeAlong(last[0]!.part) === placeAlong(each.part)) last.push(each);
+    else columns.push([each]);
+  }
+  return columns;
+}
+
+function balloon(
+  { part, number }: Numbered,
+  [x, y]: readonly [number, number],
+  textScale: number,
+): readonly DisplayItem[] {
+  const reference = referenceOf(part);
+  return [
+    circle(`connection ${number}`, "outline", [x, y], radius * textScale, {
+      fill: "paper",
+      label: part.name,
+      reference,
+    }),
+    words(`connection ${number}/number`, "strong", [x, y - 0.36 * textSizes.small * textScale], String(number), {
+      size: "small",
+      anchor: "middle",
+      reference,
+    }),
+  ];
+}
+
+function referenceOf(part: Part): DisplayItem["reference"] {
+  return part.section === undefined ? { part: part.key } : { section: part.section, part: part.key };
+}
+
+/** mm across: beyond what is joined, and beyond every door that stands open on that side. */
+function rowBeyond({ swings }: Arrangement, ends: readonly (readonly [number, number])[], outside: -1 | 1): number {
+  const open = swings
+    .filter((swing) => swing.opens === "outward" && swing.open === outside)
+    .map(({ hinge, radius: leaf }) => hinge.y + outside * leaf);
+  const reaches = [...ends.map(([, y]) => y), ...open];
+  return outside < 0 ? Math.min(0, ...reaches) : Math.max(0, ...reaches);
+}
+
+/** Places in rising order moved apart to `gap`, by least squares: neighbours that push one another stand about their mean. */
+export function spread(wanted: readonly number[], gap: number): readonly number[] {
+  const groups: { sum: number; count: number }[] = [];
+  wanted.forEach((place, index) => {
+    let group = { sum: place - index * gap, count: 1 };
+    for (let last = groups.at(-1); last !== undefined && meanOf(last) > meanOf(group); last = groups.at(-1)) {
+      group = { sum: group.sum + last.sum, count: group.count + last.count };
+      groups.pop();
+    }
+    groups.push(group);
+  });
+  const places = groups.flatMap((group) => Array.from({ length: group.count }, () => meanOf(group)));
+  return places.map((place, index) => place + index * gap);
+}
+
+function meanOf({ sum, count }: { readonly sum: number; readonly count: number }): number {
+  return sum / count;
 }
 
 /** The end of a connection that the site's pipe is joined to. */

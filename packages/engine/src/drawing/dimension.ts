@@ -1,5 +1,5 @@
 import { line, words } from "#chart/items";
-import { textSizes, textWidth } from "#chart/text-size";
+import { textWidth } from "#chart/text-size";
 import type { UnitSystem } from "#quantity/kind";
 import type { DisplayItem, Reference } from "#section/display";
 import { dimensionText } from "./dimension-chain.ts";
@@ -47,7 +47,7 @@ export function levelDimension(dimension: Dimension, style: DimensionStyle): rea
   ];
 }
 
-/** A length up the paper, its figure turned along the line, or level beside it where it is too short. */
+/** A length up the paper, its figure turned along the line, under its lower end where it is too short. */
 export function uprightDimension(dimension: Dimension, style: DimensionStyle): readonly DisplayItem[] {
   const { key, from, to, at, thing } = dimension;
   const { textScale } = style;
@@ -55,18 +55,13 @@ export function uprightDimension(dimension: Dimension, style: DimensionStyle): r
   const text = said(dimension, style);
   const tick = 4 * textScale;
   const fits = textWidth(text, "small") * textScale < to - from - 4 * textScale;
-  const middle = (from + to) / 2;
-  const figure = fits
-    ? words(`${key}-figure`, "outline", [at - 3.5 * textScale, middle], text, {
-        size: "small",
-        anchor: "middle",
-        turn: 90,
-        reference,
-      })
-    : words(`${key}-figure`, "outline", [at + 5 * textScale, middle - 0.35 * textSizes.small * textScale], text, {
-        size: "small",
-        reference,
-      });
+  const figure = words(
+    `${key}-figure`,
+    "outline",
+    [at - 3.5 * textScale, fits ? (from + to) / 2 : from - 5 * textScale],
+    text,
+    { size: "small", anchor: fits ? "middle" : "end", turn: 90, reference },
+  );
   return [
     line(key, "quiet", [at, from, at, to], { reference }),
     ...[from, to].map((end, index) =>

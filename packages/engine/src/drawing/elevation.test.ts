@@ -32,7 +32,7 @@ describe("the elevation of a unit", () => {
   });
 
   it("opens the wall where air passes, and nowhere else", () => {
-    const walls = list.items.filter((item) => /^wall-\d+$/.test(item.key)) as LineItem[];
+    const walls = list.items.filter((item) => /^casing\//.test(item.key)) as LineItem[];
     const covers = (x: number, y: number) =>
       walls.some(({ points }) => {
         const [left = 0, low = 0, right = 0, , , high = 0] = points;

@@ -6,15 +6,8 @@ import type { UnitSystem } from "#quantity/kind";
 import type { DisplayItem, DisplayList } from "#section/display";
 import type { Unit, UnitSection } from "#unit/unit";
 import { airArrows } from "./air-arrows.ts";
-import {
-  type CabinetBox,
-  cabinetBox,
-  railLines,
-  roofLines,
-  roofTop,
-  supportHeight,
-  wallLines,
-} from "./casing-lines.ts";
+import { type CabinetBox, cabinetBox, railLines, roofLines, roofTop, supportHeight } from "./casing-lines.ts";
+import { cutWalls } from "./cut-walls.ts";
 import { dimensionChain } from "./dimension-chain.ts";
 import { doorLines, trapLines } from "./near-side.ts";
 import { wallOpenings } from "./wall-opening.ts";
@@ -29,8 +22,8 @@ export interface ElevationOptions {
 }
 
 /**
- * The whole unit from the side, to scale, in millimetres: rail, supports, roof, doors and traps projected from its parts,
- * the cabinet cut open, every section as what it is, lengths and names.
+ * The whole unit from the side, to scale, in millimetres: rail, supports, walls, roof, doors and traps projected from its
+ * parts, the cabinet cut open, every section as what it is, lengths and names.
  */
 export function elevation(unit: Unit, arrangement: Arrangement, options: ElevationOptions = {}): DisplayList {
   const { system = "ip", picked } = options;
@@ -47,7 +40,7 @@ export function elevation(unit: Unit, arrangement: Arrangement, options: Elevati
   const chain = dimensionChain(unit, chainTop, textScale, system, picked);
   const items = [
     ...railLines(unit, arrangement, box),
-    ...wallLines(box, openings),
+    ...cutWalls(arrangement, { side: "side", width: 1000 * unit.frame.width }),
     ...roofLines(unit, arrangement),
     ...doorLines(arrangement, pictures),
     ...pictures,

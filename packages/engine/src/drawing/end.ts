@@ -9,7 +9,7 @@ import { type DimensionStyle, levelDimension, uprightDimension } from "./dimensi
 import { listBox } from "./list-box.ts";
 import type { ViewOptions } from "./plan.ts";
 import { farthestFirst, paperBox, silhouettes, type View } from "./projection.ts";
-import { centreMark } from "./rigging-marks.ts";
+import { centreMarks } from "./rigging-marks.ts";
 
 /** Both ends of the unit side by side: before the entry, as the air sees it, and behind the exit, looking back. */
 export function endViews(unit: Unit, weighing: Weighing, options: ViewOptions = {}): DisplayList {
@@ -213,7 +213,7 @@ function endMarks({ arrangement }: Weighing, view: View, { textScale }: Dimensio
   const title = view.side === "entry" ? "entry end, along the airflow" : "exit end, against the airflow";
   const roof = arrangement.whole.place.z + arrangement.whole.size.z;
   return [
-    ...centreMark("centre of gravity", [across, centre.z], textScale, undefined),
+    ...centreMarks([{ key: "centre of gravity", at: [across, centre.z] }], textScale),
     words("title", "strong", [view.width / 2, roof + 34 * textScale], title, { size: "normal", anchor: "middle" }),
   ];
 }

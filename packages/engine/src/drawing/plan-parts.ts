@@ -1,56 +1,10 @@
 import type { Arrangement } from "#arrangement/arrange";
-import { type Part, visitLeaves } from "#arrangement/part";
-import { line, rectangle } from "#chart/items";
+import type { Part } from "#arrangement/part";
+import { line } from "#chart/items";
 import type { DisplayItem } from "#section/display";
 import { farthestFirst, paperBox, partReference, silhouettes, type View } from "./projection.ts";
 
 const planView: View = { side: "plan", width: 0 };
-
-/** Walls that stand, cut through: panels and corner posts, open where doors, hatches and openings are. */
-export function planWalls({ whole, sections }: Arrangement): readonly DisplayItem[] {
-  const holes = sections.flatMap(({ part }) =>
-    part.children.filter(({ kind }) => kind === "door" || kind === "collar"),
-  );
-  const items: DisplayItem[] = [];
-  for (const group of whole.children) {
-    if (group.key !== "casing" && group.key !== "frame") continue;
-    visitLeaves(group, (leaf) => {
-      if (leaf.size.z < 0.5 * wallHeight(whole) || leaf.shares) return;
-      items.push(...(leaf.kind === "panel" ? wallPieces(leaf, holes) : silhouettes(planView, leaf, { fill: "paper" })));
-    });
-  }
-  return items;
-}
-
-function wallHeight(whole: Part): number {
-  return whole.children.find(({ key }) => key === "casing")?.size.z ?? 0;
-}
-
-/** A wall panel without the stretches of it that open. */
-function wallPieces(panel: Part, holes: readonly Part[]): readonly DisplayItem[] {
-  const box = paperBox(planView, panel);
-  const isAlong = panel.size.x >= panel.size.y;
-  const [low, high] = isAlong ? [box[0], box[2]] : [box[1], box[3]];
-  const through = holes
-    .map((hole) => paperBox(planView, hole))
-    .filter(
-      ([left, foot, right, head]) => left < box[2] - 1 && right > box[0] + 1 && foot < box[3] - 1 && head > box[1] + 1,
-    )
-    .map((hole) => (isAlong ? ([hole[0], hole[2]] as const) : ([hole[1], hole[3]] as const)))
-    .sort((one, other) => one[0] - other[0]);
-  const pieces: (readonly [number, number])[] = [];
-  let from = low;
-  for (const [start, end] of through) {
-    if (start > from + 1) pieces.push([from, start]);
-    from = Math.max(from, end);
-  }
-  if (high > from + 1) pieces.push([from, high]);
-  return pieces.map(([start, end], index) => {
-    const corners = isAlong ? ([start, box[1], end, box[3]] as const) : ([box[0], start, box[2], end] as const);
-    const key = pieces.length === 1 ? panel.key : `${panel.key}#${index + 1}`;
-    return rectangle(key, "outline", corners, { fill: "paper", label: panel.name, reference: partReference(panel) });
-  });
-}
 
 /** Kinds that other drawing shows, or that hang over everything. */
 const left = new Set<Part["kind"]>(["door", "window", "collar", "light", "lug", "trap"]);

@@ -2,16 +2,18 @@ import { massOf } from "#arrangement/mass";
 import type { Weighing } from "#arrangement/weigh";
 import { type AirwayAxis, airwayAxis } from "#chart/airway-axis";
 import { line, rectangle, words } from "#chart/items";
+import { textWidth } from "#chart/text-size";
 import type { UnitSystem } from "#quantity/kind";
 import { printQuantity } from "#quantity/print";
 import type { DisplayItem, DisplayList } from "#section/display";
 import type { Unit } from "#unit/unit";
 import { connectionBalloons, connectionTable, tableItems } from "./connections.ts";
+import { cutWalls } from "./cut-walls.ts";
 import { type DimensionStyle, levelDimension, uprightDimension } from "./dimension.ts";
 import { dimensionChain, dimensionText } from "./dimension-chain.ts";
 import { listBox } from "./list-box.ts";
-import { planInsides, planWalls } from "./plan-parts.ts";
-import { centreMark, lugMark, splitMarks } from "./rigging-marks.ts";
+import { planInsides } from "./plan-parts.ts";
+import { type CentreMark, centreMarks, lugMark, splitMarks } from "./rigging-marks.ts";
 import { spaceLines, swingLines } from "./service-lines.ts";
 
 /** What a view is drawn on and for. */
@@ -43,10 +45,11 @@ export function planView(unit: Unit, weighing: Weighing, options: ViewOptions = 
   const { textScale } = style;
   const panel = 1000 * unit.casing.panelThickness;
   const width = 1000 * unit.frame.width;
+  const balloons = connectionBalloons(unit, arrangement, textScale);
   const drawing = [
     ...airLine(unit, textScale),
     ...planInsides(arrangement),
-    ...planWalls(arrangement),
+    ...cutWalls(arrangement, { side: "plan", width }),
     ...roofEdge(weighing),
     ...spaceLines(arrangement, style),
     ...swingLines(arrangement.swings),
@@ -56,7 +59,8 @@ export function planView(unit: Unit, weighing: Weighing, options: ViewOptions = 
       lugMark(`lug ${index + 1}`, [x, y < 0 ? y - 50 : y + 50], 9 * textScale),
     ),
     ...centres(weighing, style),
-    ...connectionBalloons(arrangement, textScale),
+    ...balloons,
+    ...sideWords(unit, balloons, style),
   ];
   const own = listBox(drawing, textScale);
   const overall = overallDimensions(unit, weighing, style, own);
@@ -114,20 +118,18 @@ function sectionLimits(unit: Unit): readonly DisplayItem[] {
 /** Centres of gravity: of the whole as it runs, and of every piece as it ships. */
 function centres({ arrangement, pieces }: Weighing, { textScale, system }: DimensionStyle): readonly DisplayItem[] {
   const whole = massOf(arrangement.whole, "operating");
-  const said = `running ${printQuantity(whole.mass, "mass", system)}`;
+  const mass = (value: number) => printQuantity(value, "mass", system);
   const each = pieces.length < 2 ? [] : pieces;
-  return [
-    ...each.flatMap(({ name, dry, shippingMass }) =>
-      centreMark(
-        `centre of ${name}`,
-        [dry.centre.x, dry.centre.y],
-        textScale,
-        `${name} ${printQuantity(shippingMass, "mass", system)}`,
-        5,
-      ),
-    ),
-    ...centreMark("centre of gravity", [whole.centre.x, whole.centre.y], textScale, said),
+  const marks: readonly CentreMark[] = [
+    { key: "centre of gravity", at: [whole.centre.x, whole.centre.y], text: `running ${mass(whole.mass)}` },
+    ...each.map(({ name, dry, shippingMass }) => ({
+      key: `centre of ${name}`,
+      at: [dry.centre.x, dry.centre.y] as const,
+      text: `${name} ${mass(shippingMass)}`,
+      size: 5,
+    })),
   ];
+  return centreMarks(marks, textScale);
 }
 
 /** Length with hood and without over the drawing, widths at its left end. */
@@ -167,19 +169,30 @@ function overallDimensions(
           style,
         )
       : []),
-    ...sideWords(unit, textScale, -panel - outside),
   ];
 }
 
-/** Which side is which, for who stands on the roof with the paper in hand. */
-function sideWords(unit: Unit, textScale: number, x: number): readonly DisplayItem[] {
-  const panel = 1000 * unit.casing.panelThickness;
+/** Which side is which, for who stands on the roof with the paper in hand; beyond the balloons that stand there. */
+function sideWords(
+  unit: Unit,
+  balloons: readonly DisplayItem[],
+  { textScale }: DimensionStyle,
+): readonly DisplayItem[] {
   const { hand, width } = unit.frame;
-  const text = (side: "left" | "right") => `${side}${side === hand ? ", service side" : ""}`;
-  return [
-    words("side left", "quiet", [x, 1000 * width + panel + 10 * textScale], text("left"), { size: "small" }),
-    words("side right", "quiet", [x, -panel - 18 * textScale], text("right"), { size: "small" }),
-  ];
+  const outside = Math.max(0, ...unit.sections.map(({ layout }) => layout.outside));
+  const x = -1000 * (unit.casing.panelThickness + outside);
+  const wall = 1000 * unit.casing.panelThickness + 10 * textScale;
+  return (["left", "right"] as const).map((side) => {
+    const text = `${side}${side === hand ? ", service side" : ""}`;
+    const end = x + (textWidth(text, "small") + 20) * textScale;
+    const near = side === hand ? balloons.filter((item) => item.shape === "circle" && item.x < end) : [];
+    const { low, high } = listBox(near, textScale);
+    const y =
+      side === "left"
+        ? Math.max(1000 * width + wall, high + 8 * textScale)
+        : Math.min(-wall - 8 * textScale, low - 16 * textScale);
+    return words(`side ${side}`, "quiet", [x, y], text, { size: "small" });
+  });
 }
 
 /** The pieces: size outside, mass as shipped, and the most that hangs on a lug. */

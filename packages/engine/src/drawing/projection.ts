@@ -67,6 +67,8 @@ export function partReference(part: Part): DisplayItem["reference"] {
 
 /** How a silhouette is inked. */
 export interface Inked {
+  /** What it stands for, where that is not the part in its section. */
+  readonly reference?: DisplayItem["reference"];
   readonly ink?: Ink;
   readonly fill?: Ink | "paper";
   readonly dash?: "short" | "long";
@@ -97,8 +99,12 @@ export function silhouettes(view: View, part: Part, inked: Inked = {}): readonly
   );
 }
 
-function given({ fill, dash }: Inked): Pick<Inked, "fill" | "dash"> {
-  return { ...(fill === undefined ? {} : { fill }), ...(dash === undefined ? {} : { dash }) };
+function given({ fill, dash, reference }: Inked): Omit<Inked, "ink"> {
+  return {
+    ...(reference === undefined ? {} : { reference }),
+    ...(fill === undefined ? {} : { fill }),
+    ...(dash === undefined ? {} : { dash }),
+  };
 }
 
 function closed(key: string, ink: Ink, points: readonly number[], options: object): DisplayItem {

@@ -1,15 +1,34 @@
 import type { Split } from "#arrangement/split";
 import { circle, line, words } from "#chart/items";
+import { LabelRoom, type Place } from "#chart/label-room";
 import { textSizes } from "#chart/text-size";
 import type { DisplayItem } from "#section/display";
 
-/** The centre of gravity: a circle in quarters, two of them filled, with its words beside it. */
-export function centreMark(
-  key: string,
-  [x, y]: readonly [number, number],
+/** A centre of gravity to be marked: mm on the paper, its words, pt of its radius. */
+export interface CentreMark {
+  readonly key: string;
+  readonly at: readonly [number, number];
+  readonly text?: string;
+  readonly size?: number;
+}
+
+const usualSize = 7;
+
+/** Centres of gravity, each with its words where they stand on no other mark and no other words. */
+export function centreMarks(marks: readonly CentreMark[], textScale: number): readonly DisplayItem[] {
+  const room = new LabelRoom();
+  for (const { at, size = usualSize } of marks) {
+    const [x, y] = [at[0] / textScale, -at[1] / textScale];
+    room.take(x - size - 1, y - size - 1, x + size + 1, y + size + 1);
+  }
+  return marks.flatMap((mark) => centreMark(mark, textScale, room));
+}
+
+/** A circle in quarters, two of them filled, with its words beside it. */
+function centreMark(
+  { key, at: [x, y], text, size = usualSize }: CentreMark,
   textScale: number,
-  text: string | undefined,
-  size = 7,
+  room: LabelRoom,
 ): readonly DisplayItem[] {
   const radius = size * textScale;
   const reference = { part: "centre of gravity" };
@@ -22,14 +41,26 @@ export function centreMark(
     return points;
   };
   const common = { reference, label: text ?? "centre of gravity" };
-  const marks: DisplayItem[] = [
+  const drawn: DisplayItem[] = [
     circle(`${key}-ring`, "strong", [x, y], radius, { fill: "paper", ...common }),
     line(`${key}-first`, "outline", quarter(1), { closed: true, fill: "strong", ...common }),
     line(`${key}-second`, "outline", quarter(-1), { closed: true, fill: "strong", ...common }),
   ];
-  if (text === undefined) return marks;
-  const at = [x + 1.6 * radius, y - 0.35 * textSizes.small * textScale] as const;
-  return [...marks, words(`${key}-words`, "strong", at, text, { size: "small", reference })];
+  if (text === undefined) return drawn;
+  const { dx, dy, anchor } = room.place(x / textScale, -y / textScale, `${text}xx`, "small", besideMark(size));
+  const at = [x + dx * textScale, y - dy * textScale] as const;
+  return [...drawn, words(`${key}-words`, "strong", at, text, { size: "small", anchor, reference })];
+}
+
+/** pt: right of a mark, left of it, under and over it. */
+function besideMark(size: number): readonly Place[] {
+  const level = 0.35 * textSizes.small;
+  return [
+    { dx: size + 4, dy: level, anchor: "start" },
+    { dx: -size - 4, dy: level, anchor: "end" },
+    { dx: 0, dy: size + textSizes.small, anchor: "middle" },
+    { dx: 0, dy: -size - 4, anchor: "middle" },
+  ];
 }
 
 /** Where the unit comes apart: a line of long dashes through the whole height of the view, named above. */

@@ -52,7 +52,7 @@ export function spaceLines({ spaces }: Arrangement, style: DimensionStyle): read
 
 const shortWords = { "coil pull": "coil pull", "electrical working space": "electrical", access: "access" } as const;
 
-/** The space's use, level where it fits and upright where it does not. */
+/** The space's use: upright in the outer part of a deep space, level beyond the outer edge of a shallow one. */
 function spaceWords(
   space: ServiceSpace,
   [left, low, right, high]: readonly [number, number, number, number],
@@ -60,15 +60,21 @@ function spaceWords(
 ): readonly DisplayItem[] {
   const text = `${shortWords[space.use]} ${dimensionText(space.size.y / 1000, system)}`;
   const reference = { section: space.section, part: space.part };
-  const fits = textWidth(text, "small") * textScale < right - left;
-  const half = 0.35 * textSizes.small * textScale;
-  const middle = [(left + right) / 2 + (fits ? 0 : half), (low + high) / 2 - (fits ? half : 0)] as const;
+  const letters = textSizes.small * textScale;
+  const long = textWidth(text, "small") * textScale;
+  const isDeep = high - low > 2 * long;
+  const middle = (left + right) / 2;
+  const away = space.side === "right" ? -1 : 1;
+  const outer = away < 0 ? low : high;
+  const at = isDeep
+    ? ([middle + 0.35 * letters, outer - away * 0.75 * long] as const)
+    : ([middle, outer + (away < 0 ? -1.1 : 0.4) * letters] as const);
   return [
-    words(`${space.key} words`, space.use === "coil pull" ? "quiet" : "heat", middle, text, {
+    words(`${space.key} words`, space.use === "coil pull" ? "quiet" : "heat", at, text, {
       size: "small",
       anchor: "middle",
       reference,
-      ...(fits ? {} : { turn: 90 }),
+      ...(isDeep ? { turn: 90 } : {}),
     }),
   ];
 }

@@ -8,7 +8,7 @@ import { type DimensionStyle, levelDimension, uprightDimension } from "./dimensi
 import { elevation } from "./elevation.ts";
 import { listBox } from "./list-box.ts";
 import { type ViewOptions, viewAxis } from "./plan.ts";
-import { centreMark, lugMark, splitMarks } from "./rigging-marks.ts";
+import { type CentreMark, centreMarks, lugMark, splitMarks } from "./rigging-marks.ts";
 
 /** The side elevation as a shop needs it: with heights and whole lengths, joints, lugs, centres of gravity, connections. */
 export function shopElevation(unit: Unit, weighing: Weighing, options: ViewOptions = {}): DisplayList {
@@ -47,17 +47,17 @@ function lugMarks(unit: Unit, { arrangement }: Weighing): readonly DisplayItem[]
 function centres({ arrangement, pieces }: Weighing, { textScale, system }: DimensionStyle): readonly DisplayItem[] {
   const whole = massOf(arrangement.whole, "operating");
   const each = pieces.length < 2 ? [] : pieces;
-  return [
-    ...each.flatMap(({ name, dry }) =>
-      centreMark(`centre of ${name}`, [dry.centre.x, dry.centre.z], textScale, name, 5),
-    ),
-    ...centreMark(
-      "centre of gravity",
-      [whole.centre.x, whole.centre.z],
-      textScale,
-      `running ${printQuantity(whole.mass, "mass", system)}`,
-    ),
+  const said = `running ${printQuantity(whole.mass, "mass", system)}`;
+  const marks: readonly CentreMark[] = [
+    { key: "centre of gravity", at: [whole.centre.x, whole.centre.z], text: said },
+    ...each.map(({ name, dry }) => ({
+      key: `centre of ${name}`,
+      at: [dry.centre.x, dry.centre.z] as const,
+      text: name,
+      size: 5,
+    })),
   ];
+  return centreMarks(marks, textScale);
 }
 
 /** Rail, cabinet and the whole, behind the exit. */

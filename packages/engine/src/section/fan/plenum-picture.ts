@@ -25,7 +25,7 @@ export function drawPlenumWheels(design: FanDesign, frame: Frame, name: string):
   pencil.line("inlet wall", "outline", [wall, below, wall, height]);
   if (design.columns > 1) {
     const words = `${design.columns} wide × ${design.rows} high`;
-    pencil.text("array", "quiet", wall + 0.5 * size, height - 130, words, "start");
+    pencil.text("array", "quiet", 1000 * design.length - 40, height - 130, words, "end");
   }
   return pencil.items;
 }
