@@ -79,6 +79,11 @@ export function prepareJudge(
   return { unit, duty, profile, entries, asked, at };
 }
 
+/** The same rules before another unit of the same sections, or another duty. */
+export function judgeBefore(judge: Judge, unit: Unit, duty: Duty): Judge {
+  return { ...judge, unit, duty, at: { ...judge.at, unit, duty } };
+}
+
 function isAsked(rule: Asked, when: Asked): boolean {
   return rule === when || (rule === "largest flow" && when === "running");
 }

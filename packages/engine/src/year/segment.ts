@@ -49,6 +49,8 @@ export interface SegmentRun {
     readonly unsolved: { hour: number; reason: string }[];
   };
   done: number;
+  /** The hours themselves where they do not follow one another. */
+  readonly hours: readonly number[] | undefined;
   /** Room for what the tally counted before the hour in hand. */
   readonly missedBefore: Int32Array;
 }
@@ -62,6 +64,15 @@ export function segmentRange(index: number, hours: number): { readonly first: nu
 /** Makes a run of hours ready to be solved. */
 export function startSegment(plan: YearPlan, index: number): SegmentRun {
   const { first, count } = segmentRange(index, plan.hours);
+  return startRun(plan, first, count, undefined);
+}
+
+/** Makes some hours of a year ready to be solved, one after the other as they are given; lists then follow that order. */
+export function startHours(plan: YearPlan, hours: readonly number[]): SegmentRun {
+  return startRun(plan, hours[0] ?? 0, hours.length, hours);
+}
+
+function startRun(plan: YearPlan, first: number, count: number, hours: readonly number[] | undefined): SegmentRun {
   const coils = coilsOf(plan.unit);
   return {
     plan,
@@ -79,6 +90,7 @@ export function startSegment(plan: YearPlan, index: number): SegmentRun {
       tally: plan.judge === undefined ? undefined : createTally(plan.judge),
     },
     done: 0,
+    hours,
     missedBefore: new Int32Array(plan.judge?.entries.length ?? 0),
   };
 }
@@ -94,7 +106,7 @@ export function stepSegment(run: SegmentRun, most: number): boolean {
 function solveHour(run: SegmentRun, place: number): void {
   const { plan, rating, row, result, coils } = run;
   const { unit } = plan;
-  const hour = result.first + place;
+  const hour = run.hours?.[place] ?? result.first + place;
   rateHour(plan, hour, run.last, rating);
   if (!rating.solved) result.unsolved.push({ hour, reason: rating.reason });
   readLastHour(unit, rating, run.last);

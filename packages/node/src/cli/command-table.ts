@@ -316,6 +316,16 @@ export const commands: readonly CommandLine[] = [
         meaning: "write pictures: carpets of leaving air, coil load and freeze margin, load duration, states, months",
       },
       {
+        flags: "--representative <count>",
+        meaning: "choose this many hours that stand for the year, and say how far what they tell is from it",
+      },
+      {
+        flags: "--uncertain <trials>",
+        meaning:
+          "draw the unit within its tolerances this many times: is the leaving air held, how far may energy be off",
+      },
+      { flags: "--seed <number>", meaning: "of the trials: the same seed, the same answer", default: "1" },
+      {
         flags: "--workers <count>",
         meaning: "threads that share the work, all cores when left out; the answer is the same for any number",
       },

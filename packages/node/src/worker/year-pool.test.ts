@@ -5,7 +5,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { readTextFile } from "#files/read-text";
 import { readCatalogueFolder, shippedFolders } from "#files/shipped";
 import { bundleSources } from "../../../../tools/sources.mjs";
-import { solveYears, YearStopped } from "./year-pool.ts";
+import { solveTrials, solveYears, YearStopped } from "./year-pool.ts";
 import type { YearSetup } from "./year-setup.ts";
 
 let worker = "";
@@ -57,6 +57,15 @@ describe("the pool of a year", { timeout: 60_000 }, () => {
       expect(shares).toEqual(shares.toSorted((a, b) => a - b));
       expect(shares.at(-1)).toBe(1);
     }
+  });
+
+  it("tells the same of trials with one thread and with two", async () => {
+    const asked = { count: 4, seed: 9, hours: [[0, 20, 40].map((hour) => ({ hour, weight: 16 }))] };
+    const alone = await solveTrials(setup, asked, { workers: 1 });
+    const [uncertainty] = alone;
+    expect(uncertainty).toMatchObject({ trials: 4, seed: 9, unsolved: 0 });
+    const plain = (list: typeof alone) => list.map(({ rules, ...rest }) => [rest, rules.map((each) => each.spread)]);
+    expect(plain(await solveTrials(setup, asked, { workers: 2, worker }))).toEqual(plain(alone));
   });
 
   it.each([1, 2])("stops when it is told to, with %i at work, and gives nothing then", async (workers) => {

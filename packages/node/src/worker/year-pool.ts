@@ -1,10 +1,12 @@
 import { availableParallelism } from "node:os";
 import { setImmediate } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
-import { type SegmentResult, segmentCount, startSegment, stepSegment } from "@oncethrough/engine/year/segment";
+import type { HourWeight } from "@oncethrough/engine/year/representative";
+import { type SegmentResult, segmentCount } from "@oncethrough/engine/year/segment";
+import { mergeTrials, type Trial, type Uncertainty } from "@oncethrough/engine/year/uncertainty";
 import { mergeSegments, type YearHours } from "@oncethrough/engine/year/year-hours";
 import { Piscina } from "piscina";
-import { YearDesk, type YearSetup, type YearTask } from "./year-setup.ts";
+import { type TaskResult, YearDesk, type YearSetup, type YearTask } from "./year-setup.ts";
 
 /** How years are to be solved. */
 export interface PoolOptions {
@@ -37,36 +39,62 @@ export const mostWorkers = segmentCount;
  */
 export async function solveYears(setup: YearSetup, options: PoolOptions = {}): Promise<readonly YearHours[]> {
   const desk = new YearDesk(setup);
-  const plans = setup.jobs.map((_, place) => desk.plan(place));
   const tasks = setup.jobs.flatMap((_, job) =>
-    Array.from({ length: segmentCount }, (__, segment): YearTask => ({ job, segment })),
+    Array.from({ length: segmentCount }, (__, segment): YearTask => ({ kind: "segment", job, segment })),
   );
-  const workers = Math.min(options.workers ?? availableParallelism(), mostWorkers);
-  const results = workers > 1 ? await onThreads(setup, tasks, workers, options) : await here(desk, tasks, options);
-  return plans.map((plan, job) =>
+  const results = (await doAll(setup, desk, tasks, options)) as readonly SegmentResult[];
+  return setup.jobs.map((_, job) =>
     mergeSegments(
-      plan,
-      results.filter((_, place) => tasks[place]!.job === job),
+      desk.plan(job),
+      results.filter((__, place) => tasks[place]!.job === job),
     ),
   );
 }
 
-/** Hours solved between two looks at the signal: some tens of milliseconds. */
-const hoursAtOnce = 50;
+/** Trials of every job: how many, by which seed, in which hours for each job. */
+export interface TrialsAsked {
+  readonly count: number;
+  readonly seed: number;
+  readonly hours: readonly (readonly HourWeight[])[];
+}
 
-async function here(
-  desk: YearDesk,
-  tasks: readonly YearTask[],
-  { signal, progress }: PoolOptions,
-): Promise<SegmentResult[]> {
-  const results: SegmentResult[] = [];
-  for (const { job, segment } of tasks) {
-    const run = startSegment(desk.plan(job), segment);
-    do {
-      await setImmediate();
-      if (signal?.aborted === true) throw new YearStopped();
-    } while (!stepSegment(run, hoursAtOnce));
-    results.push(run.result);
+/**
+ * Solves trials of every job within its tolerances. What a trial draws follows from the seed and its number, so that the
+ * answer is the same for any number of threads.
+ *
+ * @throws YearStopped when the signal fell
+ */
+export async function solveTrials(
+  setup: YearSetup,
+  { count, seed, hours }: TrialsAsked,
+  options: PoolOptions = {},
+): Promise<readonly Uncertainty[]> {
+  const desk = new YearDesk(setup);
+  const tasks = setup.jobs.flatMap((_, job) =>
+    Array.from({ length: count }, (__, trial): YearTask => ({ kind: "trial", job, trial, seed, hours: hours[job]! })),
+  );
+  const results = (await doAll(setup, desk, tasks, options)) as readonly Trial[];
+  return setup.jobs.map((_, job) =>
+    mergeTrials(
+      desk.plan(job),
+      hours[job]!,
+      seed,
+      results.filter((__, place) => tasks[place]!.job === job),
+    ),
+  );
+}
+
+function doAll(setup: YearSetup, desk: YearDesk, tasks: readonly YearTask[], options: PoolOptions) {
+  const workers = Math.min(options.workers ?? availableParallelism(), mostWorkers);
+  return workers > 1 ? onThreads(setup, tasks, workers, options) : here(desk, tasks, options);
+}
+
+async function here(desk: YearDesk, tasks: readonly YearTask[], { signal, progress }: PoolOptions) {
+  const results: TaskResult[] = [];
+  for (const task of tasks) {
+    await setImmediate();
+    if (signal?.aborted === true) throw new YearStopped();
+    results.push(desk.perform(task));
     progress?.(results.length / tasks.length);
   }
   return results;
@@ -77,8 +105,8 @@ async function onThreads(
   tasks: readonly YearTask[],
   workers: number,
   { signal, progress, worker }: PoolOptions,
-): Promise<SegmentResult[]> {
-  const pool = new Piscina<YearTask, SegmentResult>({
+): Promise<readonly TaskResult[]> {
+  const pool = new Piscina<YearTask, TaskResult>({
     filename: worker ?? fileURLToPath(new URL("./year-worker.js", import.meta.url)),
     workerData: setup,
     minThreads: workers,

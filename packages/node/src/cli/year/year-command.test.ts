@@ -82,6 +82,21 @@ describe("oncethrough year", () => {
     expect(csv[0]).toContain("b.yaml");
   });
 
+  it("chooses hours that stand for the year, and draws the unit within its tolerances, by words and as JSON", async () => {
+    const asked = ["-", "--representative", "24", "--uncertain", "4", "--seed", "5"];
+    const { written } = await year(asked);
+    expect(written).toMatch(
+      /24 hours stand for 8760; what they tell against all hours:\s+fan electricity [−+]\d\.\d %/,
+    );
+    expect(written).toMatch(/leaving air is held at an hour with probability \d+\.\d\d %/);
+    expect(written).toContain("4 trials within tolerances, seed 5");
+    const output: YearOutput = JSON.parse((await year([...asked, "--json"])).written);
+    const matches = new Ajv2020({ strict: false }).compile(yearSchema());
+    expect(matches(output), JSON.stringify(matches.errors)).toBe(true);
+    expect(output.jobs[0]?.representative).toBeDefined();
+    expect((await year(["-", "--representative", "3"])).complained).toMatch(/fewer than 12 hours tell nothing/);
+  });
+
   it("writes pictures into a folder that it makes", async () => {
     const folder = join(await temporaryFolder(), "pictures");
     const { complained, code } = await year(["-", "--svg", folder]);

@@ -6,9 +6,15 @@ import { readProfiles } from "@oncethrough/engine/rule/profile";
 import { rules } from "@oncethrough/engine/rule/rules";
 import { syntheticYear } from "@oncethrough/engine/weather/synthetic";
 import type { WeatherYear } from "@oncethrough/engine/weather/weather-year";
+import {
+  measureRepresentative,
+  type RepresentativeYear,
+  representativeRange,
+} from "@oncethrough/engine/year/representative";
+import type { Uncertainty } from "@oncethrough/engine/year/uncertainty";
 import type { YearHours } from "@oncethrough/engine/year/year-hours";
 import { readProfileFolders } from "#files/profile-folder";
-import { mostWorkers, solveYears, YearStopped } from "#worker/year-pool";
+import { mostWorkers, type PoolOptions, solveTrials, solveYears, YearStopped } from "#worker/year-pool";
 import type { YearSetup } from "#worker/year-setup";
 import { exitCode, UsageProblem } from "../exit-code.ts";
 import { textInk } from "../ink.ts";
@@ -38,9 +44,16 @@ export async function yearCommand(given: Given, streams: Streams): Promise<numbe
   const catalogue = await readCatalogueTexts(given);
   const profiles = await readProfileFolders(optionText(given, "profiles"));
   const texts = jobs.map(({ text, profile }) => ({ text, profile }));
-  const years = await solveWatched({ jobs: texts, catalogue, profiles, weather }, workers, streams);
+  const setup = { jobs: texts, catalogue, profiles, weather };
+  const years = await watched(streams, workers, "hour by hour", (options) => solveYears(setup, options));
   if (years === undefined) return exitCode.found;
-  const told = jobs.map(({ name, job }, place) => tellYear(name, job, years[place]!));
+  const extra = await extrasOf(given, setup, years, workers, streams);
+  if (extra === undefined) return exitCode.found;
+  const told = jobs.map(({ name, job }, place) => ({
+    ...tellYear(name, job, years[place]!),
+    representative: extra.representative[place],
+    uncertainty: extra.uncertainty[place],
+  }));
   const folder = optionText(given, "svg");
   if (folder !== undefined) {
     const names = await writePictures(folder, told, unitSystem(given));
@@ -48,6 +61,33 @@ export async function yearCommand(given: Given, streams: Streams): Promise<numbe
   }
   printYears(told, weather, given, streams);
   return told.every(({ report }) => report.unsolved.length === 0) ? exitCode.fine : exitCode.found;
+}
+
+/** Hours in which trials are solved where their number is not given. */
+const usualHours = 48;
+
+/** Representative hours and trials, as far as they are asked for; undefined when the trials were stopped. */
+async function extrasOf(
+  given: Given,
+  setup: YearSetup,
+  years: readonly YearHours[],
+  workers: number | undefined,
+  streams: Streams,
+): Promise<
+  { readonly representative: readonly RepresentativeYear[]; readonly uncertainty: readonly Uncertainty[] } | undefined
+> {
+  const hours = optionCount(given, "representative", representativeRange.most);
+  const trials = optionCount(given, "uncertain", 4096);
+  const seed = optionCount(given, "seed", 2 ** 31) ?? 1;
+  if (hours !== undefined && hours < representativeRange.fewest) {
+    throw new UsageProblem(`--representative ${hours}: fewer than ${representativeRange.fewest} hours tell nothing`);
+  }
+  if (hours === undefined && trials === undefined) return { representative: [], uncertainty: [] };
+  const representative = years.map((year) => measureRepresentative(year, hours ?? usualHours));
+  if (trials === undefined) return { representative, uncertainty: [] };
+  const asked = { count: trials, seed, hours: representative.map((each) => each.hours) };
+  const uncertainty = await watched(streams, workers, "trials", (options) => solveTrials(setup, asked, options));
+  return uncertainty && { representative, uncertainty };
 }
 
 /** A job that can be solved, and the name of the profile by which it is judged. */
@@ -58,21 +98,18 @@ interface JudgedJob {
   readonly profile: string;
 }
 
-/** Solves the years; Ctrl-C stops that, and then nothing is presented. */
-async function solveWatched(
-  setup: YearSetup,
-  workers: number | undefined,
+/** Does work with its progress shown; Ctrl-C stops it, and then nothing is presented. */
+async function watched<Result>(
   streams: Streams,
-): Promise<readonly YearHours[] | undefined> {
+  workers: number | undefined,
+  what: string,
+  solve: (options: PoolOptions) => Promise<Result>,
+): Promise<Result | undefined> {
   const stop = new AbortController();
   streams.untilInterrupted().then(() => stop.abort());
-  const line = progressLine(streams, "hour by hour");
+  const line = progressLine(streams, what);
   try {
-    return await solveYears(setup, {
-      signal: stop.signal,
-      progress: line.say,
-      ...(workers === undefined ? {} : { workers }),
-    });
+    return await solve({ signal: stop.signal, progress: line.say, ...(workers === undefined ? {} : { workers }) });
   } catch (error) {
     if (!(error instanceof YearStopped)) throw error;
     line.clear();

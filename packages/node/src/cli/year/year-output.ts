@@ -3,6 +3,8 @@ import { hourName } from "@oncethrough/engine/weather/calendar";
 import type { WeatherYear } from "@oncethrough/engine/weather/weather-year";
 import { compareYears } from "@oncethrough/engine/year/comparison";
 import { meters } from "@oncethrough/engine/year/meter";
+import type { RepresentativeYear } from "@oncethrough/engine/year/representative";
+import type { Uncertainty } from "@oncethrough/engine/year/uncertainty";
 import type { YearHours } from "@oncethrough/engine/year/year-hours";
 import { reportYear, type YearReport } from "@oncethrough/engine/year/year-report";
 import { siUnit } from "../figure-text.ts";
@@ -48,6 +50,9 @@ export interface JobYearOutput {
   readonly unsolved: readonly { readonly time: string; readonly reason: string }[];
   /** Energy that does not balance, as a share of what passed. */
   readonly imbalance: number;
+  /** As far as they were asked for. */
+  readonly representative?: object;
+  readonly uncertainty?: object;
 }
 
 /** What a meter counted. */
@@ -71,6 +76,9 @@ export interface ToldYear {
   readonly job: Job;
   readonly year: YearHours;
   readonly report: YearReport;
+  /** As far as they were asked for. */
+  readonly representative?: RepresentativeYear | undefined;
+  readonly uncertainty?: Uncertainty | undefined;
 }
 
 /** Tells a solved year of a job. */
@@ -99,7 +107,7 @@ export function comparisonOutput(told: readonly ToldYear[]): readonly Comparison
   }));
 }
 
-function jobOutput({ name, job, report }: ToldYear): JobYearOutput {
+function jobOutput({ name, job, report, representative, uncertainty }: ToldYear): JobYearOutput {
   const { hours } = report;
   const time = (hour: number) => hourName(hour, hours);
   return {
@@ -157,5 +165,33 @@ function jobOutput({ name, job, report }: ToldYear): JobYearOutput {
     })),
     unsolved: report.unsolved.map(({ hour, reason }) => ({ time: time(hour), reason })),
     imbalance: report.imbalance,
+    ...(representative === undefined ? {} : { representative: representativeOutput(representative, hours) }),
+    ...(uncertainty === undefined ? {} : { uncertainty: uncertaintyOutput(uncertainty) }),
+  };
+}
+
+function representativeOutput({ hours, errors, missedHours }: RepresentativeYear, length: number): object {
+  return {
+    hours: hours.map(({ hour, weight }) => ({ time: hourName(hour, length), hour, weight })),
+    errors: errors.map((each) => ({ ...each, unit: siUnit(meters.find(({ key }) => key === each.key)!.total) })),
+    missedHours,
+  };
+}
+
+function uncertaintyOutput({ rules, totals, freezeMargin, ...rest }: Uncertainty): object {
+  return {
+    ...rest,
+    totals: totals.map(({ key, spread }) => ({
+      key,
+      unit: siUnit(meters.find((each) => each.key === key)!.total),
+      ...spread,
+    })),
+    ...(Number.isFinite(freezeMargin.high) ? { freezeMargin } : {}),
+    rules: rules.map(({ entry, missed, spread }) => ({
+      section: entry.section,
+      rule: entry.rule.id,
+      missed,
+      ...spread,
+    })),
   };
 }

@@ -2,6 +2,7 @@ import { printQuantity } from "@oncethrough/engine/quantity/print";
 import { hourName } from "@oncethrough/engine/weather/calendar";
 import { type ComparisonLine, compareYears } from "@oncethrough/engine/year/comparison";
 import { meters, meterText } from "@oncethrough/engine/year/meter";
+import type { Spread } from "@oncethrough/engine/year/uncertainty";
 import { figureText } from "../figure-text.ts";
 import { glued, wrapped } from "../ink.ts";
 import type { Style } from "../rate/rate-print.ts";
@@ -18,6 +19,8 @@ export function printYear(told: ToldYear, weatherName: string, style: Style): st
     printFreezing(told, style),
     printWatches(told, style),
     printRules(told, style),
+    printRepresentative(told, style),
+    printUncertainty(told, style),
     style.ink.quiet(
       wrapped(
         "pumps, controls, terminal reheat and what a plant loses are not counted; coils in frost, steam and their safeguards are for licensed practice and local codes",
@@ -179,6 +182,55 @@ function printRules({ report }: ToldYear, { ink, system }: Style): string {
   const rest = judged.length - missed.length - near.length;
   const more = rest > 0 ? `\n${rest} more are held with more to spare` : "";
   return `${printTable(columns, rows, ink)}${more}`;
+}
+
+function printRepresentative({ representative, report }: ToldYear, { ink, system, columns }: Style): string {
+  if (representative === undefined) return "";
+  const { hours, errors, missedHours } = representative;
+  const said = errors.map(
+    ({ key, error, full }) =>
+      `${meters.find((each) => each.key === key)!.name} ${error < 0 ? "−" : "+"}${Math.abs(100 * error).toFixed(1)} % of ${meterText(key, full, "total", system)}`,
+  );
+  const missed = `hours with something missed ${missedHours.estimate} for ${missedHours.full}`;
+  const head = `${hours.length} hours stand for ${report.hours}; what they tell against all hours:`;
+  return [ink.quiet(head), wrapped([...said, missed].join("; "), columns, "  ")].join("\n");
+}
+
+function printUncertainty({ uncertainty, report }: ToldYear, { ink, system }: Style): string {
+  if (uncertainty === undefined) return "";
+  const { trials, seed, hours, heldShare, alwaysHeld, alwaysHeldError, totals, cost, freezeMargin, rules } =
+    uncertainty;
+  const columns: Column[] = [
+    { name: `${trials} trials within tolerances, seed ${seed}`, align: "left" },
+    { name: "5 of 100 below", align: "right" },
+    { name: "middle", align: "right" },
+    { name: "5 of 100 above", align: "right" },
+  ];
+  const row = (name: string, { low, middle, high }: Spread, say: (value: number) => string) => [
+    name,
+    say(low),
+    ink.strong(say(middle)),
+    say(high),
+  ];
+  const rows = [
+    ...totals.map(({ key, spread }) =>
+      row(meters.find((each) => each.key === key)!.name, spread, (value) => meterText(key, value, "total", system)),
+    ),
+    row("cost of a year", cost, (value) => money(value, report.cost.currency)),
+    ...(Number.isFinite(freezeMargin.high)
+      ? [row("smallest freeze margin", freezeMargin, (value) => printQuantity(value, "temperatureDifference", system))]
+      : []),
+    ...rules.map(({ entry, missed, spread }) =>
+      row(
+        `${entry.rule.id}, ${entry.section}: missed in ${(100 * missed).toFixed(0)} %`,
+        spread,
+        (value) => `${(100 * value).toFixed(0)} %`,
+      ),
+    ),
+  ];
+  const held = `leaving air is held at an hour with probability ${(100 * heldShare).toFixed(2)} %, in every hour of the year in ${(100 * alwaysHeld).toFixed(0)} ± ${(100 * alwaysHeldError).toFixed(0)} % of the trials`;
+  const how = `each in ${hours} hours that stand for the year; drawn are: ${uncertainty.tolerances.map(({ name, spread }) => `${name} (${spread})`).join("; ")}`;
+  return [wrapped(held, 100), printTable(columns, rows, ink), ink.quiet(wrapped(how, 100))].join("\n");
 }
 
 /** Several jobs side by side on one weather file; what the others differ by from the first stands below their figures. */

@@ -48,78 +48,118 @@ const rule = record(
   "time",
 );
 
-const jobYear = record({
-  job: text("file"),
-  tag: text("of the unit"),
-  isWhole: { ...flag, description: "false where hours could not be solved: the sums are then not those of a year" },
-  isSynthetic: { ...flag, description: "true where the weather was made up from design days" },
-  runningHours: number(),
-  notes: listOf(text()),
-  totals: listOf(total),
-  cost,
-  filterChanges: listOf(text("the hour after which")),
-  misses: listOf(
+const spread = { low: number("a twentieth of the trials lies below"), middle: number(), high: number() };
+
+const representative = record({
+  hours: listOf(record({ time: text(), hour: number("of the year, from 0"), weight: number("hours it stands for") })),
+  errors: listOf(
     record({
-      section: text(),
-      what: text(),
-      hours: number(),
-      wanted: number("in the worst hour"),
-      got: number(),
+      key: text(),
       unit: text(),
-      time: text(),
+      full: number("by all hours"),
+      estimate: number(),
+      error: number("estimate less full, over full"),
     }),
   ),
-  hoursMissed: number("in which anything that is asked is not held"),
-  hoursRulesMissed: number("in which any rule that decides is missed"),
-  freezing: listOf(
-    record(
-      {
-        section: text(),
-        kind: text(),
-        hours: number("with the coldest wall below freezing"),
-        longest: number("of them in a row"),
-        longestFrom: text(),
-        margin: number("K, the smallest"),
-        time: text(),
-      },
-      "longestFrom",
-      "margin",
-      "time",
-    ),
-  ),
-  watches: listOf(
-    record(
-      {
-        name: text(),
-        hours: number(),
-        sense: { enum: ["above", "below"] },
-        limit: number(),
-        source: text(),
-        worst: number(),
-        time: text(),
-      },
-      "worst",
-      "time",
-    ),
-  ),
-  freezeTimes: listOf(
-    record(
-      {
-        failure: text(),
-        section: text(),
-        air: number("°C of the coldest filament that meets the coil"),
-        time: text("the hour in which it is shortest"),
-        firstIce: number("s; left out where it does not freeze"),
-        solid: number("s"),
-      },
-      "firstIce",
-      "solid",
-    ),
-  ),
-  rules: listOf(rule, "that look at the running unit, at their smallest margin over the year"),
-  unsolved: listOf(record({ time: text(), reason: text() })),
-  imbalance: number("energy that does not balance, as a share of what passed"),
+  missedHours: record({ full: number(), estimate: number() }),
 });
+
+const uncertainty = record(
+  {
+    trials: number(),
+    seed: number(),
+    hours: number("that stand for the year in each trial"),
+    heldShare: number("probability that the leaving air is held at an hour in which the fan runs"),
+    alwaysHeld: number("share of trials in which it is held in every hour"),
+    alwaysHeldError: number("standard error of that"),
+    totals: listOf(record({ key: text(), unit: text(), ...spread })),
+    cost: record(spread),
+    freezeMargin: record(spread),
+    rules: listOf(record({ section: text(), rule: text(), missed: number("share of trials"), ...spread })),
+    unsolved: number("hours of all trials that could not be solved"),
+    tolerances: listOf(record({ key: text(), name: text(), spread: text(), source: text() })),
+  },
+  "freezeMargin",
+);
+
+const jobYear = record(
+  {
+    job: text("file"),
+    tag: text("of the unit"),
+    isWhole: { ...flag, description: "false where hours could not be solved: the sums are then not those of a year" },
+    isSynthetic: { ...flag, description: "true where the weather was made up from design days" },
+    runningHours: number(),
+    notes: listOf(text()),
+    totals: listOf(total),
+    cost,
+    filterChanges: listOf(text("the hour after which")),
+    misses: listOf(
+      record({
+        section: text(),
+        what: text(),
+        hours: number(),
+        wanted: number("in the worst hour"),
+        got: number(),
+        unit: text(),
+        time: text(),
+      }),
+    ),
+    hoursMissed: number("in which anything that is asked is not held"),
+    hoursRulesMissed: number("in which any rule that decides is missed"),
+    freezing: listOf(
+      record(
+        {
+          section: text(),
+          kind: text(),
+          hours: number("with the coldest wall below freezing"),
+          longest: number("of them in a row"),
+          longestFrom: text(),
+          margin: number("K, the smallest"),
+          time: text(),
+        },
+        "longestFrom",
+        "margin",
+        "time",
+      ),
+    ),
+    watches: listOf(
+      record(
+        {
+          name: text(),
+          hours: number(),
+          sense: { enum: ["above", "below"] },
+          limit: number(),
+          source: text(),
+          worst: number(),
+          time: text(),
+        },
+        "worst",
+        "time",
+      ),
+    ),
+    freezeTimes: listOf(
+      record(
+        {
+          failure: text(),
+          section: text(),
+          air: number("°C of the coldest filament that meets the coil"),
+          time: text("the hour in which it is shortest"),
+          firstIce: number("s; left out where it does not freeze"),
+          solid: number("s"),
+        },
+        "firstIce",
+        "solid",
+      ),
+    ),
+    rules: listOf(rule, "that look at the running unit, at their smallest margin over the year"),
+    unsolved: listOf(record({ time: text(), reason: text() })),
+    imbalance: number("energy that does not balance, as a share of what passed"),
+    representative,
+    uncertainty,
+  },
+  "representative",
+  "uncertainty",
+);
 
 /** The published schema of `oncethrough year --json`. */
 export function yearSchema(): object {
