@@ -81,11 +81,38 @@ function startFree(rating: UnitRating, search: UnitSearch, known: Known): boolea
   const { condition } = rating;
   const { unknowns } = known;
   search.fanRise = Number.NaN;
-  if (!known.isKnown) return false;
+  if (!known.isKnown && !guessFree(rating, search, known)) return false;
   known.pressure = condition.flow.mode === "speed held" ? pressureAdded(rating, search) : drivingPressure(rating);
   if (!(known.pressure > 0)) return false;
   unknowns.at[1] = riseOf(condition.season, known) / riseUnit;
   return true;
+}
+
+/** Share of the flow through open dampers that about leaks through closed ones. */
+const leakShare = 0.05;
+
+/** A start from the held flow: as much at a given speed; at rest what the draught then brings through about the same passages. */
+function guessFree(rating: UnitRating, { held }: UnitSearch, known: Known): boolean {
+  if (!held.isKnown) return false;
+  const { flow } = rating.condition;
+  const { at } = held.unknowns;
+  let total = held.flow * Math.exp(at[0]!);
+  if (flow.mode === "fan stopped") {
+    total *= Math.sqrt(drivingPressure(rating) / (at[1]! * held.pressure));
+    if (flow.dampers === "closed") total *= leakShare;
+  } else Object.assign(known.rises, held.rises);
+  if (!(total > 0)) return false;
+  setFree(known, total, rating);
+  return true;
+}
+
+/** Sets the unknown flow where it follows from speed or draught, and how what is lacking goes with it. */
+function setFree(known: Known, total: number, { condition }: UnitRating): void {
+  const { at, slopes } = known.unknowns;
+  known.flow = condition.externalStatic.designDryAirFlow;
+  at[0] = Math.log(total / known.flow);
+  // At a given speed the fan's pressure falls while the resistance rises; at rest all goes with the square of the flow.
+  slopes.set([condition.flow.mode === "speed held" ? 3 : 2, 0, 0, -1]);
 }
 
 /** Pa that the fan added last; what is commonly met where this rating has none yet. */
@@ -138,7 +165,7 @@ function keepFlow({ at, step }: QuasiNewton): void {
 export function learn(rating: UnitRating, search: UnitSearch, total: number): void {
   const known = knownFor(rating, search);
   const { at, slopes } = known.unknowns;
-  const { flow, externalStatic, season } = rating.condition;
+  const { flow, season } = rating.condition;
   known.rises.afterCooling = search.rises.afterCooling;
   known.rises.afterHeating = search.rises.afterHeating;
   known.isKnown = true;
@@ -151,8 +178,5 @@ export function learn(rating: UnitRating, search: UnitSearch, total: number): vo
     slopes.set([-1, 0, 0, 1.9, -1, 0, 0, 0.1, -1]);
     return;
   }
-  known.flow = externalStatic.designDryAirFlow;
-  at[0] = Math.log(total / known.flow);
-  // At a given speed the fan's pressure falls while the resistance rises; at rest all goes with the square of the flow.
-  slopes.set([flow.mode === "speed held" ? 3 : 2, 0, 0, -1]);
+  setFree(known, total, rating);
 }
