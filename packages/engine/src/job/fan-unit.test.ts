@@ -1,37 +1,20 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { type FanOut, oneFanOut } from "#design/fan-out";
-import { allowedByComponent, fanAllowanceVerdict } from "#design/fan-power-allowance";
 import { fanRange } from "#design/fan-range";
-import { largestFlow } from "#design/largest-flow";
 import type { Condition } from "#duty/condition";
-import { allowedFanPower, creditPower, fanPowerVerdict } from "#rule/energy/fan-power-limit";
 import type { FanDesign } from "#section/fan/design";
 import type { FanSectionRating } from "#section/fan/rate";
-import { shippedCatalogue } from "#section/shipped.test-data";
-import { fanPowerAllowances } from "#standard/fan-power-allowance";
-import { createUnitRating, rateUnit } from "#unit/rate-unit";
+import {
+  atLargestFlow,
+  fastestFanSpeed,
+  largestFlowConditions,
+  largestFlowOf,
+  rateUnsetSpeed,
+} from "#unit/largest-flow";
+import { createUnitRating, rateUnit, ratingsOf } from "#unit/rate-unit";
 import { notesOf, shortfallsOf } from "#unit/report";
 import type { Unit } from "#unit/unit";
-import type { Job } from "./job.ts";
-import { readJob } from "./read-job.ts";
-
-const hp = 745.699_871_582_27;
-const cfm = 0.3048 ** 3 / 60;
-const inchOfWater = 249.08891;
-
-function jobOf(name: string, change = (text: string) => text): Job {
-  const text = readFileSync(new URL(`../../../../examples/${name}.yaml`, import.meta.url), "utf8");
-  const { job, problems } = readJob(change(text), shippedCatalogue);
-  if (job === undefined) throw new Error(problems.map((each) => each.problem).join());
-  return job;
-}
-
-function conditionOf(job: Job, key: string): Condition {
-  const found = job.conditions.find((each) => each.key === key);
-  if (found === undefined) throw new Error(key);
-  return found;
-}
+import { conditionOf, jobOf } from "./example-job.test-data.ts";
 
 const oneOut = { count: 1, leastDryAirFlow: 0 } as const;
 
@@ -39,58 +22,6 @@ function fanOf(unit: Unit, condition: Condition): FanSectionRating {
   const index = unit.sections.findIndex((section) => section.behaviour.role === "fan");
   return rateUnit(unit, condition, createUnitRating(unit, condition)).sections[index] as FanSectionRating;
 }
-
-// Energy standard 90.1 as state energy codes print it: 20,000 cfm with variable flow may take 26.0 hp at the shafts, and
-// for filters of MERV 13 and ducted laboratory exhaust (0.9 + 2.15) × 20,000 / 4131 = 14.8 hp more.
-describe("fan power limit", () => {
-  it("is the standard's for 20,000 cfm with its credits", () => {
-    const flow = 20_000 * cfm;
-    expect(allowedFanPower(flow, true).shaft / hp).toBeCloseTo(26, 9);
-    expect(allowedFanPower(flow, false).shaft / hp).toBeCloseTo(18.8, 9);
-    expect(allowedFanPower(flow, true).nameplate / hp).toBeCloseTo(30, 9);
-    const credit = creditPower(0.9 * inchOfWater, flow) + creditPower(2.15 * inchOfWater, flow);
-    expect(credit / hp).toBeCloseTo(14.8, 1);
-  });
-
-  it("takes the credits of the parts that a unit has", () => {
-    const job = jobOf("large-vivarium");
-    const condition = conditionOf(job, "wet-bulb-day-0.5");
-    const rating = rateUnit(job.unit, condition, createUnitRating(job.unit, condition));
-    const verdict = fanPowerVerdict(job.unit, rating, true);
-    expect(verdict.credits.map((each) => each.name)).toEqual([
-      "ducted exhaust of a laboratory or vivarium",
-      "run-around loop, each air stream",
-      "filters of MERV 13 to 15",
-    ]);
-    const cubicFeet = rating.supplyStandardAirflow / cfm;
-    expect(verdict.shaftLimit / hp).toBeCloseTo(0.0013 * cubicFeet + (3.65 * cubicFeet) / 4131, 6);
-  });
-});
-
-describe("fan power by component", () => {
-  it("adds the rows that a state energy code prints, at the step of the airflow", () => {
-    // WAC 51-11C-4038, table C403.8.1.1(1): base 0.453, filter of MERV 13 before the coils 0.114 and behind 0.188, wet
-    // cooling coil 0.114 W/cfm for a variable-volume system between 5,000 and 10,000 cfm.
-    const { base, filterBefore, filterBehind, cooling } = fanPowerAllowances.rows;
-    const watts = [base, filterBefore, filterBehind, cooling].map((row) => allowedByComponent(row, 8000 * cfm, true));
-    expect(watts.reduce((sum, each) => sum + each, 0)).toBeCloseTo(8000 * (0.453 + 0.114 + 0.188 + 0.114), 6);
-    expect(allowedByComponent(base, 5000 * cfm, false)).toBeCloseTo(5000 * 0.232, 6);
-    expect(allowedByComponent(base, 20_000 * cfm, false)).toBeCloseTo(20_000 * 0.236, 6);
-  });
-
-  it("holds what is under it, and cannot tell of what is over, as rows are missing", () => {
-    const job = jobOf("large-vivarium");
-    const condition = conditionOf(job, "wet-bulb-day-0.5");
-    const rating = rateUnit(job.unit, condition, createUnitRating(job.unit, condition));
-    const verdict = fanAllowanceVerdict(job.unit, rating, true);
-    const names = verdict.taken.map(({ name }) => name);
-    expect(names).toContain("final filter of MERV 13 to 16 behind the coils");
-    expect(names.filter((name) => name.includes("cooling coil"))).toHaveLength(1);
-    const idle = { ...rating, fanElectricPower: 0 };
-    expect(fanAllowanceVerdict(job.unit, idle, true).outcome).toBe("held");
-    expect(fanAllowanceVerdict(job.unit, { ...rating, fanElectricPower: 1e6 }, true).outcome).toBe("cannot tell");
-  });
-});
 
 describe("one fan out", () => {
   const job = jobOf("large-vivarium");
@@ -214,31 +145,39 @@ describe("the most air that can come", () => {
   const job = jobOf("large-vivarium", sixOf("20 hp"));
   const condition = conditionOf(job, "wet-bulb-day-1");
   const record = fanOf(job.unit, condition);
+  const most = (speed: number) => {
+    const rating = rateUnit(job.unit, atLargestFlow(condition, speed), createUnitRating(job.unit, condition));
+    return largestFlowOf(job.unit, rating);
+  };
 
   it("is more than design, and leaves the louver the margin that its velocity does", () => {
-    const most = largestFlow(job.unit, condition, 1.05 * record.fanSpeed)!;
     // Filters clean and a faster fan: more than the five per cent of speed alone, as a system of squares would have it.
-    expect(most.share).toBeGreaterThan(1.05);
-    expect(most.limitedBy).toBe("speed");
-    const louver = most.intake.find(({ kind }) => kind === "louver")!;
-    const onset = louver.velocity / (1 - louver.marginToOnset!);
-    const at = (speed: number) =>
-      largestFlow(job.unit, condition, speed)!.intake.find(({ kind }) => kind === "louver")!;
+    expect(most(1.05 * record.fanSpeed).share).toBeGreaterThan(1.05);
+    const louverAt = (speed: number) => most(speed).intake.find(({ kind }) => kind === "louver")!;
+    const [faster, slower] = [louverAt(1.05 * record.fanSpeed), louverAt(record.fanSpeed)];
+    const onset = faster.velocity / (1 - faster.marginToOnset!);
     // The onset is the record's, whatever the flow.
-    const slower = at(record.fanSpeed);
     expect(slower.velocity / (1 - slower.marginToOnset!)).toBeCloseTo(onset, 9);
-    expect(slower.marginToOnset!).toBeGreaterThan(louver.marginToOnset!);
+    expect(slower.marginToOnset!).toBeGreaterThan(faster.marginToOnset!);
   });
 
-  it("is held by the motor where that is too weak for the highest speed", () => {
+  it("has the speed that the most demanding condition asks, on every day, filters clean", () => {
+    const ratings = ratingsOf(job.unit, job.conditions);
+    const running = ratings.filter((each) => each.operation.fansRunning);
+    expect(fastestFanSpeed(ratings)).toBe(Math.max(...running.map(({ operation }) => operation.fanSpeed)));
+    const largest = largestFlowConditions(ratings);
+    expect(largest.length).toBe(job.conditions.filter(({ key }) => key.endsWith("day-0") || key === "winter-0").length);
+    for (const each of ratingsOf(job.unit, largest)) {
+      expect(each.condition.filterLoading).toBe(0);
+      expect(largestFlowOf(job.unit, each).share).toBeGreaterThan(1);
+    }
+  });
+
+  it("is held by the motor where a speed control is not set and the motor too weak for the highest speed", () => {
     const weak = jobOf("large-vivarium", sixOf("10 hp"));
-    const most = largestFlow(weak.unit, condition, 1.3 * record.fanSpeed)!;
-    expect(most.limitedBy).toBe("motor");
-    const held = fanOf(weak.unit, {
-      ...condition,
-      filterLoading: 0,
-      flow: { mode: "speed held", fanSpeed: most.fanSpeed },
-    });
+    const unset = rateUnsetSpeed(weak.unit, condition, 1.3 * record.fanSpeed)!;
+    expect(unset.operation.fanSpeed).toBeLessThan(1.3 * record.fanSpeed);
+    const held = fanOf(weak.unit, unset.condition);
     expect(held.motorOutput / held.motorAllowed).toBeCloseTo(1, 3);
   });
 });

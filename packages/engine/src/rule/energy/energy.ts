@@ -16,7 +16,8 @@ export const energyRules: readonly Rule[] = [
     limit: (at) => limitOf(at)?.shaftLimit ?? Number.NaN,
     limitWords:
       "0.0013 hp a cfm where the flow varies, else 0.00094, and credits for filters, recovery and laboratory exhaust",
-    source: "ashrae-90-1 fan power limitation as state codes print it; it counts exhaust fans too",
+    source:
+      "ashrae-90-1 fan power limitation of the editions up to 2022 as state codes print it; it counts exhaust fans too",
     certainty: "read",
     severity: "shortfall",
     remedy: "less pressure in unit and ducts, or a better fan",

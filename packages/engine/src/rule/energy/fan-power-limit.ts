@@ -8,7 +8,7 @@ import type { UnitRating } from "#unit/rating";
 import type { Unit } from "#unit/unit";
 import { sectionWithRole } from "#unit/walk";
 
-/** A credit that a unit takes. */
+/** A credit that a unit takes, or a deduction that it suffers. */
 export interface TakenCredit {
   readonly name: string;
   /** Pa, and the shaft power (W) that it allows. */
@@ -74,12 +74,20 @@ export function fanPowerVerdict(unit: Unit, rating: UnitRating, variable: boolea
 }
 
 function creditsOf(unit: Unit, rating: UnitRating, flow: number): readonly TakenCredit[] {
-  return unit.sections.flatMap((section, index): readonly TakenCredit[] => {
-    if (section.kind === "recovery coil") return [inches(fanPowerLimit.credits.runAround, flow)];
+  const { runAround, attenuator, noCooling, noHeating } = fanPowerLimit.credits;
+  const bySection = unit.sections.flatMap((section, index): readonly TakenCredit[] => {
+    if (section.kind === "recovery coil") return [inches(runAround, flow)];
+    if (section.kind === "attenuator") return [inches(attenuator, flow)];
     if (section.kind !== "filter bank") return [];
     const design = section.design as FilterBankDesign;
     return filterCredit(design, rating.sections[index] as FilterBankRating, flow);
   });
+  const lacks = (role: "cooling" | "heating") => sectionWithRole(unit, role) === -1;
+  return [
+    ...bySection,
+    ...(lacks("cooling") ? [inches(noCooling, flow)] : []),
+    ...(lacks("heating") ? [inches(noHeating, flow)] : []),
+  ];
 }
 
 function filterCredit(design: FilterBankDesign, record: FilterBankRating, flow: number): readonly TakenCredit[] {

@@ -1,10 +1,13 @@
 import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { weightedLevel } from "@oncethrough/engine/component/fan-sound";
 import { type FanOut, oneFanOut } from "@oncethrough/engine/design/fan-out";
-import { type FanAllowanceVerdict, fanAllowanceVerdict } from "@oncethrough/engine/design/fan-power-allowance";
+import {
+  type FanAllowanceVerdict,
+  fanAllowanceVerdicts,
+  fanDraw,
+} from "@oncethrough/engine/design/fan-power-allowance";
 import { type FanRange, fanRange } from "@oncethrough/engine/design/fan-range";
 import { type FanCandidate, selectFans } from "@oncethrough/engine/design/fan-selection";
-import { type LargestFlow, largestFlow } from "@oncethrough/engine/design/largest-flow";
 import { fanSectionTask } from "@oncethrough/engine/design/section-task";
 import type { Job } from "@oncethrough/engine/job/job";
 import { type FanPowerVerdict, fanPowerVerdict } from "@oncethrough/engine/rule/energy/fan-power-limit";
@@ -15,6 +18,7 @@ import { type FanElectrical, fanElectrical } from "@oncethrough/engine/section/f
 import { type FanMechanics, fanMechanics } from "@oncethrough/engine/section/fan/mechanics";
 import type { FanSectionRating } from "@oncethrough/engine/section/fan/rate";
 import { fanMadeSound } from "@oncethrough/engine/section/fan/sound";
+import { atLargestFlow, type LargestFlow, largestFlowOf, rateUnsetSpeed } from "@oncethrough/engine/unit/largest-flow";
 import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
 import type { UnitRating } from "@oncethrough/engine/unit/rating";
 import { type EvaluatedWorking, workingOf } from "@oncethrough/engine/unit/report";
@@ -34,11 +38,14 @@ export interface FanOutput {
   /** What turns and how long it lasts; left out when the fan stands. */
   readonly mechanics?: FanMechanics;
   readonly range: FanRange;
-  /** With filters clean and the fan at the range's highest speed; left out where it finds no balance. */
+  /** With filters clean and the fan as fast as any condition asks; left out where it finds no balance. */
   readonly largestFlow?: LargestFlow;
+  /** The same with a speed control whose maximum nobody has set: as fast as class, control and motor let it. */
+  readonly largestFlowUnset?: LargestFlow & { readonly limitedBy: "speed" | "motor" };
   readonly oneFanOut: OneFanOutOutput;
   readonly powerLimit: FanPowerVerdict;
-  readonly powerAllowance: FanAllowanceVerdict;
+  /** One for each edition; none where the unit finds no balance with filters clean and at change-out. */
+  readonly powerAllowances: readonly FanAllowanceVerdict[];
   /** The seller's rating beside ours, where the job declares one. */
   readonly declared?: DeclaredComparison;
   readonly alternatives?: { readonly looked: number; readonly candidates: readonly CandidateOutput[] };
@@ -126,7 +133,9 @@ export function fanOf(job: Job, request: FanRequest): FanOutput {
   const leastShare = (supplyAirflow.minimum ?? supplyAirflow.design) / supplyAirflow.design;
   const range = fanRange(job.unit, chosen, { ...met, leastShare });
   const variable = design.speedControlled && leastShare < 1;
-  const most = largestFlow(job.unit, chosen, range.highestSpeed);
+  const draw = fanDraw(job.unit, chosen);
+  const most = rateUnit(job.unit, atLargestFlow(chosen, met.speed), createUnitRating(job.unit, chosen));
+  const unset = design.speedControlled ? rateUnsetSpeed(job.unit, chosen, range.highestSpeed) : undefined;
   return {
     format: "oncethrough fan 1",
     tag: job.tag,
@@ -138,14 +147,20 @@ export function fanOf(job: Job, request: FanRequest): FanOutput {
     electrical: fanElectrical(design, record, utilities.electricity.voltage),
     ...(mechanics === undefined ? {} : { mechanics }),
     range,
-    ...(most === undefined ? {} : { largestFlow: most }),
+    ...(most.solved && met.speed > 0 ? { largestFlow: largestFlowOf(job.unit, most) } : {}),
+    ...(unset === undefined ? {} : { largestFlowUnset: unsetOf(job, unset, range.highestSpeed) }),
     oneFanOut: { wanted: redundancy.airflowWithOneFanOut, ...oneFanOut(job.unit, chosen) },
     powerLimit: fanPowerVerdict(job.unit, rating, variable),
-    powerAllowance: fanAllowanceVerdict(job.unit, rating, variable),
+    powerAllowances: draw === undefined ? [] : fanAllowanceVerdicts(job.unit, draw, variable),
     ...(declared === undefined ? {} : { declared }),
     ...(request.catalogue === undefined ? {} : { alternatives: alternativesOf(job, rating, request.catalogue) }),
     ...(lines === undefined ? {} : { working: lines }),
   };
+}
+
+function unsetOf(job: Job, rating: UnitRating, highest: number): NonNullable<FanOutput["largestFlowUnset"]> {
+  const most = largestFlowOf(job.unit, rating);
+  return { ...most, limitedBy: most.fanSpeed < highest * (1 - 1e-5) ? "motor" : "speed" };
 }
 
 function figuresAt(job: Job, rating: UnitRating, index: number): Record<string, number> {

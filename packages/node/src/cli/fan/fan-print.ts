@@ -10,10 +10,10 @@ import { type Column, printTable } from "../table.ts";
 import type { FanOutput, FanPoint } from "./fan-output.ts";
 import {
   printElectrical,
-  printLargestFlow,
+  printLargestFlows,
   printMechanics,
   printOneFanOut,
-  printPowerAllowance,
+  printPowerAllowances,
   printPowerLimit,
   printRange,
 } from "./fan-standing-print.ts";
@@ -26,12 +26,12 @@ export function printFan(output: FanOutput, figures: readonly FigureLine<Section
     printPoint(output, figures, style),
     printSound(output, style),
     printRange(output, style),
-    printLargestFlow(output, style),
+    printLargestFlows(output, style),
     printOneFanOut(output, style),
     printMechanics(output, style),
     printElectrical(output, style),
     printPowerLimit(output, style),
-    printPowerAllowance(output, style),
+    printPowerAllowances(output, style),
     output.declared === undefined ? "" : printDeclared(output.declared, style),
     printAlternatives(output, style),
   ];

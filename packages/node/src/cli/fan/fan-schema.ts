@@ -1,17 +1,10 @@
 import type { SectionKind } from "@oncethrough/engine/section/contract";
 import { fan } from "@oncethrough/engine/section/fan/kind";
 import { declaredRecord } from "../declared-schema.ts";
+import { largestFlowFields } from "../largest-flow-schema.ts";
 import { figuresOfKind, workingLine } from "../rate/rate-schema.ts";
 import { listOf, number, published, record, text } from "../schema/describe.ts";
-import {
-  electrical,
-  largestFlow,
-  mechanics,
-  oneFanOut,
-  powerAllowance,
-  powerLimit,
-  range,
-} from "./fan-standing-schema.ts";
+import { electrical, mechanics, oneFanOut, powerAllowance, powerLimit, range } from "./fan-standing-schema.ts";
 
 const built = record({
   wheel: text("name of the catalogue record"),
@@ -82,10 +75,11 @@ export function fanSchema(): object {
         electrical,
         mechanics,
         range,
-        largestFlow,
+        largestFlow: record(largestFlowFields),
+        largestFlowUnset: record({ ...largestFlowFields, limitedBy: { enum: ["speed", "motor"] } }),
         oneFanOut,
         powerLimit,
-        powerAllowance,
+        powerAllowances: listOf(powerAllowance, "one for each edition of the allowances by component"),
         declared: declaredRecord(),
         alternatives: record({ looked: number("ways looked at"), candidates: listOf(candidate) }),
         working: listOf(workingLine),
@@ -93,6 +87,7 @@ export function fanSchema(): object {
       "sound",
       "mechanics",
       "largestFlow",
+      "largestFlowUnset",
       "declared",
       "alternatives",
       "working",

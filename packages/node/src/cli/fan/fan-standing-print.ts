@@ -1,6 +1,7 @@
 import type { QuantityKind } from "@oncethrough/engine/quantity/kind";
 import { displayUnit, printNumber, printQuantity } from "@oncethrough/engine/quantity/print";
 import { glued, separator, wrapped } from "../ink.ts";
+import { largestFlowHead, largestFlowWords, setSpeedWords } from "../largest-flow-print.ts";
 import type { Style } from "../rate/rate-print.ts";
 import { type Column, printTable } from "../table.ts";
 import type { FanOutput } from "./fan-output.ts";
@@ -41,23 +42,19 @@ export function printRange({ range, fan }: FanOutput, style: Style): string {
 }
 
 /** The most air that the unit can draw, and what that does at the intake. */
-export function printLargestFlow({ largestFlow }: FanOutput, style: Style): string {
-  if (largestFlow === undefined) return "";
-  const { ink, columns } = style;
-  const say = sayIn(style);
-  const { fanSpeed, limitedBy, share, intakeAirflow, intake } = largestFlow;
-  const bound = limitedBy === "motor" ? "as fast as the motor lets it" : "at its highest speed";
-  const words = [
-    `fan ${bound}, ${say(fanSpeed, "rotationalSpeed")}: ${say(share, "share")} of design airflow, ${say(intakeAirflow, "actualAirflow")} in at the intake`,
-    ...intake.map(({ section, velocity, marginToOnset }) => {
-      const onset =
-        marginToOnset === undefined
-          ? ""
-          : `, ${say(marginToOnset, "share")} below the velocity at which water comes through`;
-      return `${section} ${say(velocity, "velocity")}${onset}`;
-    }),
+export function printLargestFlows({ largestFlow, largestFlowUnset }: FanOutput, style: Style): string {
+  const parts = [
+    ...(largestFlow === undefined ? [] : [largestFlowWords(largestFlow, setSpeedWords, style)]),
+    ...(largestFlowUnset === undefined
+      ? []
+      : [largestFlowWords(largestFlowUnset, unsetWords(largestFlowUnset), style)]),
   ];
-  return `${ink.quiet("most air that can come, filters clean")}\n${wrapped(words.join(separator), columns)}`;
+  if (parts.length === 0) return "";
+  return [style.ink.quiet(largestFlowHead), ...parts].join("\n");
+}
+
+function unsetWords({ limitedBy }: NonNullable<FanOutput["largestFlowUnset"]>): string {
+  return `were that maximum not set, ${limitedBy === "motor" ? "as fast as the motor lets it" : "at its highest speed"}`;
 }
 
 function springWords({ resonance, isolatesAbove, lowestSpeed }: FanOutput["range"], say: Say): string {
@@ -166,11 +163,23 @@ export function printPowerLimit({ powerLimit }: FanOutput, style: Style): string
 }
 
 /** The same fans against allowances of electric power by component, the newer form. */
-export function printPowerAllowance({ powerAllowance, fan }: FanOutput, style: Style): string {
+export function printPowerAllowances({ powerAllowances }: FanOutput, style: Style): string {
+  if (powerAllowances.length === 0) return "";
   const say = sayIn(style);
-  const { taken, allowed, drawn, outcome, notRead, source, certainty } = powerAllowance;
-  const words = `fan power by component: ${fan.count === 1 ? "the fan draws" : "the fans draw"} ${say(drawn, "electricPower")}, at least ${say(allowed, "electricPower")} allowed: ${outcome}`;
-  const rows = taken.map(({ name, power }) => `${name} ${say(power, "electricPower")}`).join(", ");
-  const quiet = `${rows}; not counted, as these rows were not read: ${notRead}; the energy standard's edition of 2022 has this form, whether its figures are these was not checked; ${certainty} [${source}]`;
-  return `${wrapped(words, style.columns)}\n${style.ink.quiet(wrapped(quiet, style.columns))}`;
+  const power = (value: number) => say(value, "electricPower");
+  const blocks = powerAllowances.map((each) => {
+    const { taken, allowed, allowedAtMost, drawnClean, drawnDirty, outcome, missing } = each;
+    const upTo = allowedAtMost > allowed ? `, at most ${power(allowedAtMost)}` : "";
+    const verdict = outcome === "cannot tell" ? `cannot tell without ${missing}` : outcome;
+    const words = `${each.edition}: ${power(allowed)} allowed${upTo} · drawn ${power(drawnClean)} clean, ${power(drawnDirty)} at change-out: ${verdict}`;
+    const rows = taken.map((row) => {
+      const only = row.onlyIf === undefined ? "" : ` if ${row.onlyIf}`;
+      return `${row.name} ${power(row.power)}${only}`;
+    });
+    const quiet = `${rows.join(", ")}; ${each.certainty} [${each.source}]`;
+    const told = outcome === "exceeded" ? style.ink.fail(words) : words;
+    return `${wrapped(told, style.columns)}\n${style.ink.quiet(wrapped(quiet, style.columns))}`;
+  });
+  const head = "fan power by component, this unit's fans alone, filters clean to change-out";
+  return [style.ink.quiet(head), ...blocks].join("\n");
 }

@@ -82,27 +82,6 @@ export const range = record(
   "overloadAbove",
 );
 
-/** The most air that the unit can draw. */
-export const largestFlow = record({
-  fanSpeed: number("rev/s"),
-  limitedBy: { enum: ["speed", "motor"] },
-  share: number("of design airflow"),
-  dryAirFlow: number("kg/s of dry air that leave the unit"),
-  intakeAirflow: number("m³/s that enter it"),
-  intake: listOf(
-    record(
-      {
-        section: text("name"),
-        kind: text(),
-        velocity: number("m/s in a hood's opening, in a louver's free area"),
-        marginToOnset: number("share left to the onset of water penetration; negative beyond it"),
-      },
-      "marginToOnset",
-    ),
-    "sections of the intake in airflow order",
-  ),
-});
-
 /** The array with one fan out. */
 export const oneFanOut = record({
   wanted: number("share of design airflow that the duty wants"),
@@ -122,14 +101,20 @@ export const oneFanOut = record({
   ),
 });
 
-/** The fans against allowances by component. */
+/** The fans against one edition's allowances by component. */
 export const powerAllowance = record({
-  taken: listOf(record({ name: text(), power: number("W") }), "what is allowed for"),
-  allowed: number("W of electric power, at least"),
-  drawn: number("W from the mains"),
-  outcome: { enum: ["held", "cannot tell"] },
-  notRead: text("rows of the table that were not read"),
-  source: text("bibliography key"),
+  edition: text(),
+  taken: listOf(
+    record({ name: text(), power: number("W"), onlyIf: text("what has to be so for it to count") }, "onlyIf"),
+    "what is allowed for",
+  ),
+  allowed: number("W of electric power for sure"),
+  allowedAtMost: number("W with every row that may count"),
+  drawnClean: number("W from the mains with filters clean"),
+  drawnDirty: number("W from the mains with filters at change-out"),
+  outcome: { enum: ["held", "exceeded", "cannot tell"] },
+  missing: text("what has to be known before it can be told; empty where it can"),
+  source: text("bibliography key and place"),
   certainty: text("what the figures rest on"),
 });
 
