@@ -1,9 +1,8 @@
-import { beltEfficiencyFromPower } from "#component/belt-drive";
 import { fanPeakPower } from "#component/fan-performance";
 import type { Condition } from "#duty/condition";
 import { findRoot } from "#numerics/find-root";
 import type { FanDesign } from "#section/fan/design";
-import type { FanSectionRating } from "#section/fan/rate";
+import { driveEfficiencyOf, type FanSectionRating } from "#section/fan/rate";
 import { speedRange } from "#section/fan/speed-range";
 import { createUnitRating, rateUnit } from "#unit/rate-unit";
 import type { Unit } from "#unit/unit";
@@ -125,8 +124,7 @@ function motorAllowedAt(unit: Unit, condition: Condition, index: number): number
 function overloadSpeed(design: FanDesign, density: number, allowed: number): number {
   const over = (speed: number) => {
     const peak = fanPeakPower(design.wheel.curve, design.diameter, speed, density);
-    const passed = design.drive === "belt" ? beltEfficiencyFromPower(design.belts.band, peak) : 1;
-    return peak / passed - allowed;
+    return peak / driveEfficiencyOf(design, peak) - allowed;
   };
   return findRoot(over, 0.1, 500, 1e-9);
 }

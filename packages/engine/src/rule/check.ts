@@ -1,6 +1,7 @@
 import { type Weighing, weighUnit } from "#arrangement/weigh";
 import type { Condition } from "#duty/condition";
 import type { Duty } from "#duty/duty";
+import { largestFlowConditions } from "#unit/largest-flow";
 import { ratingsOf } from "#unit/rate-unit";
 import type { UnitRating } from "#unit/rating";
 import type { Unit } from "#unit/unit";
@@ -82,23 +83,4 @@ export function judgeMachine(judge: Judge, machine: Omit<Machine, "index" | "des
 
 function limitAt(rule: Extract<Rule, { scope: "machine" }>, at: Machine): number {
   return typeof rule.limit === "number" ? rule.limit : rule.limit(at);
-}
-
-/**
- * Conditions of the largest flow that can occur: filters just changed while the fan still turns as fast as the dirtiest
- * ones asked, on every day of the job.
- */
-export function largestFlowConditions(ratings: readonly UnitRating[]): readonly Condition[] {
-  const running = ratings.filter(({ solved, condition }) => solved && condition.flow.mode !== "fan stopped");
-  const fanSpeed = Math.max(0, ...running.map(({ operation }) => operation.fanSpeed));
-  if (fanSpeed === 0) return [];
-  return running
-    .map(({ condition }) => condition)
-    .filter(({ filterLoading, flow }) => filterLoading === 0 && flow.mode === "flow held")
-    .map((condition) => ({
-      ...condition,
-      key: `${condition.key}-highest-speed`,
-      name: `${condition.name}, fan at its highest speed`,
-      flow: { mode: "speed held", fanSpeed } as const,
-    }));
 }

@@ -112,10 +112,11 @@ export const commands: readonly CommandLine[] = [
     name: "rate",
     meaning: "solve the unit of a job and print its stations",
     details:
-      "Without --condition every condition of the job is solved and listed in a line, and the one that decides the design is printed in full: stations, main figures of the sections, fan point, what is not met, notes.",
+      "Without --condition every condition of the job is solved and listed in a line, and the one that decides the design is printed in full: stations, main figures of the sections, fan point, the most air that can come, what is not met, notes.",
     operands: [job],
     options: [
       { flags: "--condition <key>", meaning: "print this condition in full; the list without it shows the keys" },
+      { flags: "--all", meaning: "print all figures of every section, and not the main ones alone" },
       { flags: "--working <section>", meaning: "print the arithmetic behind the figures of a section" },
       {
         flags: "--ledger",

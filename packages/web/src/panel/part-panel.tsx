@@ -11,6 +11,7 @@ import { DeclaredTable } from "./declared-table.tsx";
 import { DriveList } from "./drive-list.tsx";
 import { FieldEditor } from "./field-editor.tsx";
 import { FigureList } from "./figure-list.tsx";
+import { LargestFlowList } from "./largest-flow-list.tsx";
 import { MindList } from "./mind-list.tsx";
 import "./part-panel.css";
 
@@ -74,6 +75,7 @@ function SectionPart({ index }: { index: number }) {
       </p>
       <Changeable path={sectionPath(index)} />
       <FigureList figures={figures} kind={section.kind} />
+      <LargestFlowList index={index} />
       <DriveList index={index} />
       <Suspense fallback={null}>
         <OwnerPriceList owner={section.name} />

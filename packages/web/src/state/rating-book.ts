@@ -1,4 +1,5 @@
 import type { Job } from "@oncethrough/engine/job/job";
+import { atLargestFlow, fastestFanSpeed } from "@oncethrough/engine/unit/largest-flow";
 import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
 import type { UnitRating } from "@oncethrough/engine/unit/rating";
 
@@ -9,6 +10,7 @@ export class RatingBook {
   readonly #failures = new Map<string, string>();
   /** A near start for the next. */
   #latest: UnitRating | undefined;
+  readonly #largest = new Map<string, UnitRating | undefined>();
 
   constructor(job: Job) {
     this.job = job;
@@ -40,6 +42,26 @@ export class RatingBook {
   /** The ratings at all conditions, but for those that broke. */
   all(): readonly UnitRating[] {
     return this.job.conditions.flatMap(({ key }) => this.rating(key) ?? []);
+  }
+
+  /**
+   * The unit at the largest flow that can occur in the weather of a condition: filters clean, the fan as fast as any
+   * condition asks. Undefined until all of them are tried, and where it finds no balance.
+   */
+  largestFlow(key: string): UnitRating | undefined {
+    const like = this.#ratings.get(key);
+    if (like === undefined || this.tried < this.job.conditions.length) return undefined;
+    if (!this.#largest.has(key)) this.#largest.set(key, this.#solveLargest(like));
+    return this.#largest.get(key);
+  }
+
+  #solveLargest(like: UnitRating): UnitRating | undefined {
+    const { unit } = this.job;
+    const fanSpeed = fastestFanSpeed(this.#ratings.values());
+    if (!like.solved || fanSpeed === 0 || like.condition.flow.mode === "fan stopped") return undefined;
+    const condition = atLargestFlow(like.condition, fanSpeed);
+    const rating = rateUnit(unit, condition, createUnitRating(unit, condition, like));
+    return rating.solved ? rating : undefined;
   }
 
   /** Why the calculation broke at a condition; undefined when it did not. */

@@ -2,7 +2,7 @@ import { defineKind } from "../contract.ts";
 import { compareDeclared } from "./declared.ts";
 import { prepareFan } from "./design.ts";
 import { fanFields } from "./fields.ts";
-import { fanFigures, fanWorking } from "./figures.ts";
+import { fanFigures } from "./figures.ts";
 import { drawHousedFan } from "./housed-picture.ts";
 import { fanLosses } from "./losses.ts";
 import { fanNotes, fanShortfalls } from "./notes.ts";
@@ -10,6 +10,7 @@ import { fanParts } from "./parts.ts";
 import { drawPlenumWheels } from "./plenum-picture.ts";
 import { completeFan, createFanRating, rateFan } from "./rate.ts";
 import { fanSound } from "./sound.ts";
+import { fanWorking } from "./working.ts";
 
 /** The fans that move the air through the unit. */
 export const fan = defineKind({

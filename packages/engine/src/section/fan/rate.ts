@@ -50,6 +50,9 @@ export interface FanSectionRating extends FanRating {
   driveEfficiency: number;
   motorOutput: number;
   motorInput: number;
+  /** Output over input of the motor at its load, and input of motor over that of its speed control; 1 without one. */
+  motorLoadEfficiency: number;
+  speedControlEfficiency: number;
   motorAllowed: number;
   motorLoad: number;
   /** The same at the highest shaft power anywhere on the curve at this speed. */
@@ -99,6 +102,8 @@ const atRest = recordAtRest<FanSectionRating>({
   driveEfficiency: 1,
   motorOutput: 0,
   motorInput: 0,
+  motorLoadEfficiency: 0,
+  speedControlEfficiency: 1,
   motorAllowed: 0,
   motorLoad: 0,
   peakMotorLoad: 0,
@@ -188,6 +193,8 @@ function completePower(design: FanDesign, at: SectionCondition, out: FanSectionR
   out.peakMotorLoad = out.peakShaftPower / driveEfficiencyOf(design, out.peakShaftPower) / motorPower;
   const fed =
     design.speedControlled && running ? speedControlInputPower(controlSize(design), out.motorInput) : out.motorInput;
+  out.motorLoadEfficiency = running ? out.motorOutput / out.motorInput : 0;
+  out.speedControlEfficiency = running ? out.motorInput / fed : 1;
   out.electricPower = out.fansRunning * fed;
   const pressure = design.housed ? out.fanTotalPressure : out.staticPressure;
   const rated = running && pressure > 0;
@@ -195,11 +202,12 @@ function completePower(design: FanDesign, at: SectionCondition, out: FanSectionR
 }
 
 /** W of output that a speed control of the motor's size is rated for. */
-function controlSize(design: FanDesign): number {
+export function controlSize(design: FanDesign): number {
   return design.motorPower / design.motorEfficiency;
 }
 
-function driveEfficiencyOf(design: FanDesign, power: number): number {
+/** Share of the shaft power that belts pass on; 1 for a direct drive. */
+export function driveEfficiencyOf(design: FanDesign, power: number): number {
   return design.drive === "belt" && power > 0 ? beltEfficiencyFromPower(design.belts.band, power) : 1;
 }
 

@@ -9,7 +9,7 @@ import { printWorking } from "../working-print.ts";
 import { decidingCondition } from "./deciding.ts";
 import { printFilterStates, printLedger } from "./ledger-print.ts";
 import { type RateOutput, rateJob } from "./rate-output.ts";
-import { printCondition, printSummary, type Style } from "./rate-print.ts";
+import { printCondition, printLargestFlow, printSummary, type Style } from "./rate-print.ts";
 
 /** `oncethrough rate`: solves the unit of a job and prints its stations. */
 export async function rateCommand(given: Given, streams: Streams): Promise<number> {
@@ -26,7 +26,8 @@ export async function rateCommand(given: Given, streams: Streams): Promise<numbe
   const output = rateJob(job, conditions, { working, ledger: optionFlag(given, "ledger") });
   if (optionFlag(given, "json")) printJson(streams, output);
   else {
-    const style: Style = { system: unitSystem(given), ink, columns: Math.min(streams.columns, 120) };
+    const columns = Math.min(streams.columns, 120);
+    const style: Style = { system: unitSystem(given), ink, columns, allFigures: optionFlag(given, "all") };
     streams.output(`${printRating(job, output, working, style)}\n`);
   }
   return verdict(output, optionFlag(given, "strict"));
@@ -74,7 +75,7 @@ function printRating(job: Job, output: RateOutput, working: string | undefined, 
       printSummary(output.conditions, style),
       ink.quiet(wrapped(`in full: ${condition.key} (${why}); others with --condition KEY`, style.columns)),
     );
-  parts.push(printCondition(condition, job.unit, style));
+  parts.push(printCondition(condition, job.unit, style), printLargestFlow(output, style));
   if (condition.ledger !== undefined) parts.push(printLedger(condition.ledger, style));
   if (condition.filterStates !== undefined) parts.push(printFilterStates(condition.filterStates, style));
   if (working !== undefined && condition.working !== undefined) {
@@ -82,7 +83,7 @@ function printRating(job: Job, output: RateOutput, working: string | undefined, 
       printWorking(`${working}: how its figures came about`, condition.working.lines, style.system, ink, style.columns),
     );
   }
-  return parts.join("\n\n");
+  return parts.filter((part) => part !== "").join("\n\n");
 }
 
 function outcome({ conditions }: RateOutput, { ink }: Style): string {

@@ -7,8 +7,14 @@ import type { Air } from "@oncethrough/engine/section/air";
 import type { SectionRating, SectionRole } from "@oncethrough/engine/section/contract";
 import { absolutePressure, actualAirflow } from "@oncethrough/engine/section/station";
 import { type FilterState, filterStates } from "@oncethrough/engine/unit/filter-states";
+import {
+  atLargestFlow,
+  type LargestFlow,
+  largestFlowConditions,
+  largestFlowOf,
+} from "@oncethrough/engine/unit/largest-flow";
 import { type PressureLedger, pressureLedger } from "@oncethrough/engine/unit/ledger";
-import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
+import { ratingsOf } from "@oncethrough/engine/unit/rate-unit";
 import type { PlacedDeclared, PlacedNote, PlacedShortfall, Station, UnitRating } from "@oncethrough/engine/unit/rating";
 import {
   declaredOf,
@@ -25,6 +31,15 @@ export interface RateOutput {
   readonly format: "oncethrough rating 1";
   readonly tag: string;
   readonly conditions: readonly ConditionOutput[];
+  /** With filters clean and the fan as fast as any condition of the job asks, in the weather of each clean condition. */
+  readonly largestFlows: readonly LargestFlowOutput[];
+}
+
+/** The most air that can come in a condition's weather. */
+export interface LargestFlowOutput extends LargestFlow {
+  /** Key and name of the condition whose weather it is. */
+  readonly condition: string;
+  readonly name: string;
 }
 
 /** A state of air. */
@@ -107,20 +122,29 @@ export interface Wanted {
   readonly ledger: boolean;
 }
 
-/** Solves the unit of a job at the conditions. */
+/** Solves the unit of a job at its conditions and at its largest flow, and tells of those that are asked for. */
 export function rateJob(job: Job, conditions: readonly Condition[], wanted: Wanted): RateOutput {
-  const first = conditions[0];
-  if (first === undefined) return { format: "oncethrough rating 1", tag: job.tag, conditions: [] };
-  const rating = createUnitRating(job.unit, first);
+  const ratings = ratingsOf(job.unit, job.conditions);
   return {
     format: "oncethrough rating 1",
     tag: job.tag,
-    conditions: conditions.map((condition) => rateCondition(job.unit, condition, rating, wanted)),
+    conditions: ratings
+      .filter(({ condition }) => conditions.includes(condition))
+      .map((rating) => conditionOutput(job.unit, rating, wanted)),
+    largestFlows: largestFlowsOf(job.unit, ratings),
   };
 }
 
-function rateCondition(unit: Unit, condition: Condition, rating: UnitRating, wanted: Wanted): ConditionOutput {
-  rateUnit(unit, condition, rating);
+function largestFlowsOf(unit: Unit, ratings: readonly UnitRating[]): readonly LargestFlowOutput[] {
+  const most = ratingsOf(unit, largestFlowConditions(ratings), ratings[0]);
+  return most.flatMap((rating): readonly LargestFlowOutput[] => {
+    const of = ratings.find(({ condition }) => atLargestFlow(condition, 0).key === rating.condition.key)!.condition;
+    return rating.solved ? [{ condition: of.key, name: of.name, ...largestFlowOf(unit, rating) }] : [];
+  });
+}
+
+function conditionOutput(unit: Unit, rating: UnitRating, wanted: Wanted): ConditionOutput {
+  const { condition } = rating;
   const { working, ledger } = wanted;
   const declared = declaredOf(unit, rating);
   const lines = working === undefined ? undefined : workingOf(unit, rating, working);

@@ -4,14 +4,17 @@ import type { Unit, UnitSection } from "@oncethrough/engine/unit/unit";
 import { printDeclared } from "../declared-print.ts";
 import { figureText } from "../figure-text.ts";
 import { glued, separator, type TextInk, wrapped } from "../ink.ts";
+import { largestFlowHead, largestFlowWords, setSpeedWords } from "../largest-flow-print.ts";
 import { type Column, printTable } from "../table.ts";
-import type { ConditionOutput, SectionOutput } from "./rate-output.ts";
+import type { ConditionOutput, RateOutput, SectionOutput } from "./rate-output.ts";
 
 /** How figures are printed: in which system, with which inks, to which width. */
 export interface Style {
   readonly system: UnitSystem;
   readonly ink: TextInk;
   readonly columns: number;
+  /** All figures of every section, and not the first ones alone. */
+  readonly allFigures?: boolean;
 }
 
 /** Whole numbers are enough where many conditions stand side by side. */
@@ -143,18 +146,27 @@ function cut(text: string, most: number): string {
   return text.length > most ? `${text.slice(0, most - 1)}…` : text;
 }
 
-/** So many figures of a section, and of a fan, say what matters; --json gives the rest. */
+/** So many figures of a section, and of a fan, say what matters; --all gives the rest. */
 const mainFigures = 5;
 const fanFigures = 12;
+
+function figuresShown(main: number, { allFigures = false }: Style): number {
+  return allFigures ? Number.POSITIVE_INFINITY : main;
+}
 
 function printSections(condition: ConditionOutput, unit: Unit, style: Style): string {
   const lines = condition.sections.flatMap((section, index) => {
     const described = unit.sections[index];
     // A running fan follows by itself.
     if (described === undefined || isRunningFan(described, condition)) return [];
-    return namedLine(section.name, figureWords(described, section, mainFigures, style.system), style);
+    return namedLine(
+      section.name,
+      figureWords(described, section, figuresShown(mainFigures, style), style.system),
+      style,
+    );
   });
-  return [style.ink.quiet("sections"), ...lines].join("\n");
+  const head = style.allFigures === true ? "sections" : "sections, main figures; all of them with --all";
+  return [style.ink.quiet(head), ...lines].join("\n");
 }
 
 function isRunningFan(section: UnitSection, condition: ConditionOutput): boolean {
@@ -183,7 +195,7 @@ function printFanPoint(condition: ConditionOutput, unit: Unit, style: Style): st
   const fans = condition.sections.flatMap((section, index) => {
     const described = unit.sections[index];
     if (described === undefined || !isRunningFan(described, condition)) return [];
-    return namedLine(section.name, figureWords(described, section, fanFigures, system), style);
+    return namedLine(section.name, figureWords(described, section, figuresShown(fanFigures, style), system), style);
   });
   if (fans.length === 0) return "";
   const { externalStaticNeeded, externalStaticHeld, electricPower, speed } = condition.fan;
@@ -195,6 +207,14 @@ function printFanPoint(condition: ConditionOutput, unit: Unit, style: Style): st
     `held ${say(externalStaticHeld, "pressureDifference")}`,
   ];
   return [ink.quiet("fan point"), ...fans, namedLine("fan and duct", duct.join(separator), style)].join("\n");
+}
+
+/** The most air that can come, on the day on which the intake draws most. */
+export function printLargestFlow({ largestFlows }: RateOutput, style: Style): string {
+  const most = largestFlows.toSorted((one, other) => other.intakeAirflow - one.intakeAirflow)[0];
+  if (most === undefined) return "";
+  const head = `${largestFlowHead}, in the weather of ${most.condition}`;
+  return `${style.ink.quiet(head)}\n${largestFlowWords(most, setSpeedWords, style)}`;
 }
 
 function printShortfalls({ shortfalls, flow }: ConditionOutput, style: Style): string {

@@ -2,6 +2,7 @@ import type { SectionKind } from "@oncethrough/engine/section/contract";
 import { sectionKinds } from "@oncethrough/engine/section/kinds";
 import { declaredRecord } from "../declared-schema.ts";
 import { siUnit } from "../figure-text.ts";
+import { largestFlowFields } from "../largest-flow-schema.ts";
 import { listOf, number, published, record, text } from "../schema/describe.ts";
 import { filterStateRecord, ledgerRecord } from "./ledger-schema.ts";
 
@@ -152,6 +153,14 @@ export function rateSchema(): object {
       format: { const: "oncethrough rating 1" },
       tag: text("of the unit"),
       conditions: listOf(condition(), "one entry for each condition that was asked for"),
+      largestFlows: listOf(
+        record({
+          condition: text("key of the condition whose weather it is"),
+          name: text("of it"),
+          ...largestFlowFields,
+        }),
+        "filters clean and the fan as fast as any condition of the job asks",
+      ),
     }),
   });
 }
