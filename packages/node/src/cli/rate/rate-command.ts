@@ -8,8 +8,9 @@ import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem
 import { printWorking } from "../working-print.ts";
 import { decidingCondition } from "./deciding.ts";
 import { printFilterStates, printLedger } from "./ledger-print.ts";
+import { printLargestFlow } from "./most-air-print.ts";
 import { type RateOutput, rateJob } from "./rate-output.ts";
-import { printCondition, printLargestFlow, printSummary, type Style } from "./rate-print.ts";
+import { printCondition, printSummary, type Style } from "./rate-print.ts";
 
 /** `oncethrough rate`: solves the unit of a job and prints its stations. */
 export async function rateCommand(given: Given, streams: Streams): Promise<number> {

@@ -4,9 +4,8 @@ import type { Unit, UnitSection } from "@oncethrough/engine/unit/unit";
 import { printDeclared } from "../declared-print.ts";
 import { figureText } from "../figure-text.ts";
 import { glued, separator, type TextInk, wrapped } from "../ink.ts";
-import { largestFlowHead, largestFlowWords, setSpeedWords } from "../largest-flow-print.ts";
 import { type Column, printTable } from "../table.ts";
-import type { ConditionOutput, RateOutput, SectionOutput } from "./rate-output.ts";
+import type { ConditionOutput, SectionOutput } from "./rate-output.ts";
 
 /** How figures are printed: in which system, with which inks, to which width. */
 export interface Style {
@@ -207,14 +206,6 @@ function printFanPoint(condition: ConditionOutput, unit: Unit, style: Style): st
     `held ${say(externalStaticHeld, "pressureDifference")}`,
   ];
   return [ink.quiet("fan point"), ...fans, namedLine("fan and duct", duct.join(separator), style)].join("\n");
-}
-
-/** The most air that can come, on the day on which the intake draws most. */
-export function printLargestFlow({ largestFlows }: RateOutput, style: Style): string {
-  const most = largestFlows.toSorted((one, other) => other.intakeAirflow - one.intakeAirflow)[0];
-  if (most === undefined) return "";
-  const head = `${largestFlowHead}, in the weather of ${most.condition}`;
-  return `${style.ink.quiet(head)}\n${largestFlowWords(most, setSpeedWords, style)}`;
 }
 
 function printShortfalls({ shortfalls, flow }: ConditionOutput, style: Style): string {
