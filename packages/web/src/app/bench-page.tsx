@@ -136,6 +136,12 @@ function PageFoot() {
       <button type="button" onClick={() => lay({ name: "keys" })}>
         keys
       </button>
+      <button type="button" onClick={() => lay({ name: "tour" })}>
+        tour
+      </button>
+      <button type="button" onClick={() => lay({ name: "help", topic: "sections/duty" })}>
+        help
+      </button>
       <button type="button" onClick={toNextTheme}>
         {theme === "system" ? "light and dark as the system" : theme}
       </button>

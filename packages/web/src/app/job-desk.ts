@@ -2,6 +2,7 @@ import type { CatalogueFile } from "@oncethrough/engine/catalogue/read-catalogue
 import type { JobFile } from "#state/bench-state";
 import type { BenchStore } from "#state/bench-store";
 import { type DraftStorage, draftOf, keepDraft } from "#state/draft";
+import { type RecentJob, recentJobs, rememberJob } from "#state/recent-jobs";
 import { type ChosenFile, storeFile } from "./file-picker.ts";
 import type { JobServer, ServedJob } from "./job-server.ts";
 
@@ -16,6 +17,8 @@ export interface Conflict {
 export interface JobDesk {
   readonly server: JobServer | undefined;
   readonly examples: readonly CatalogueFile[];
+  /** Jobs that were on the bench lately, the latest first. */
+  readonly recent: () => readonly RecentJob[];
   readonly openServed: (name: string) => Promise<void>;
   readonly openExample: (path: string) => void;
   readonly openChosen: (file: ChosenFile) => void;
@@ -80,12 +83,15 @@ export function createJobDesk(
   };
 
   takeDraft(store, storage);
+  rememberJob(storage, store.getState().file);
   store.subscribe((now, before) => {
+    if (now.file !== before.file) rememberJob(storage, now.file);
     if (now.text !== before.text || now.file !== before.file) keepDraft(storage, now.file, now.text);
   });
   return {
     server,
     examples,
+    recent: () => recentJobs(storage),
     openServed,
     openExample: (path) => {
       const example = examples.find((each) => each.path === path);

@@ -5,8 +5,10 @@ import { createRoot } from "react-dom/client";
 import { openedBench } from "#state/bench-state";
 import { createBenchStore } from "#state/bench-store";
 import { createSheetStore } from "#state/sheet-store";
+import { createVariantStore } from "#state/variant-store";
 import { BenchContext } from "#view/use-bench";
 import { SheetContext } from "#view/use-sheet";
+import { VariantContext } from "#view/use-variants";
 import { WorkContext } from "#view/use-work";
 import { startWorker } from "#work/page-port";
 import { WorkDesk } from "#work/work-desk";
@@ -48,7 +50,9 @@ async function start(): Promise<void> {
       <BenchContext value={store}>
         <WorkContext value={work}>
           <SheetContext value={createSheetStore()}>
-            <BenchPage desk={desk} />
+            <VariantContext value={createVariantStore(localStorage)}>
+              <BenchPage desk={desk} />
+            </VariantContext>
           </SheetContext>
         </WorkContext>
       </BenchContext>

@@ -24,6 +24,7 @@ export function OpenDialog({ desk, onClose }: { desk: JobDesk; onClose: () => vo
   return (
     <dialog ref={dialog} className="dialog" aria-label="open a job" onClose={onClose}>
       <h2>Open a job</h2>
+      <Recent desk={desk} onOpened={onClose} />
       <Choices name="in the folder" paths={names} onChoose={(name) => desk.openServed(name).then(onClose)} />
       <Choices
         name="examples"
@@ -45,6 +46,43 @@ export function OpenDialog({ desk, onClose }: { desk: JobDesk; onClose: () => vo
         </button>
       </p>
     </dialog>
+  );
+}
+
+/** Where a job of that origin is kept, in the words of the page. */
+const origins = { server: "in the folder", example: "example", disk: "a file of this computer, to be chosen again" };
+
+/** Jobs that were on the bench lately; a file of the computer has to be chosen again, the browser does not keep it. */
+function Recent({ desk, onOpened }: { desk: JobDesk; onOpened: () => void }) {
+  const now = useBench((bench) => bench.file);
+  const [recent] = useState(() =>
+    desk.recent().filter(({ name, origin }) => name !== now.name || origin !== now.origin),
+  );
+  if (recent.length === 0) return null;
+  return (
+    <>
+      <h3>lately</h3>
+      <ul className="choices">
+        {recent.map(({ name, origin }) => (
+          <li key={origin + name}>
+            <button
+              type="button"
+              disabled={origin === "disk"}
+              onClick={() => {
+                if (origin === "server") void desk.openServed(name).then(onOpened);
+                else {
+                  desk.openExample(name);
+                  onOpened();
+                }
+              }}
+            >
+              {name.split("/").at(-1)}
+            </button>{" "}
+            <span className="quiet">{origins[origin]}</span>
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 

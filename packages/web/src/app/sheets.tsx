@@ -7,42 +7,46 @@ const EnquirySheet = lazy(() => import("#panel/enquiry-sheet.tsx"));
 const HelpDialog = lazy(() => import("#panel/help-dialog.tsx"));
 const GoPalette = lazy(() => import("./go-palette.tsx"));
 const KeySheet = lazy(() => import("./key-sheet.tsx"));
+const Tour = lazy(() => import("#panel/tour.tsx"));
+const VariantSheet = lazy(() => import("#panel/variant-sheet.tsx"));
+
+interface SheetsProps {
+  readonly desk: JobDesk;
+  readonly save: () => void;
+}
 
 /** The sheet that lies over the page, loaded when it is first asked for. */
-export function Sheets({ desk, save }: { desk: JobDesk; save: () => void }) {
+export function Sheets(props: SheetsProps) {
+  return (
+    <Suspense fallback={null}>
+      <SheetInHand {...props} />
+    </Suspense>
+  );
+}
+
+function SheetInHand({ desk, save }: SheetsProps) {
   const sheet = useSheet((sheets) => sheets.sheet);
   const putAway = useSheet((sheets) => sheets.putAway);
-  if (sheet === undefined) return null;
   const onUnit = (name: string, text: string) => {
     desk.openNew(name, text);
     putAway();
   };
-  switch (sheet.name) {
+  switch (sheet?.name) {
     case "open a job":
       return <OpenDialog desk={desk} onClose={putAway} />;
     case "a new unit":
-      return (
-        <Suspense fallback={null}>
-          <EnquirySheet onClose={putAway} onUnit={onUnit} />
-        </Suspense>
-      );
+      return <EnquirySheet onClose={putAway} onUnit={onUnit} />;
     case "search and go":
-      return (
-        <Suspense fallback={null}>
-          <GoPalette hands={{ save }} onClose={putAway} />
-        </Suspense>
-      );
+      return <GoPalette hands={{ save }} onClose={putAway} />;
     case "keys":
-      return (
-        <Suspense fallback={null}>
-          <KeySheet onClose={putAway} />
-        </Suspense>
-      );
+      return <KeySheet onClose={putAway} />;
     case "help":
-      return (
-        <Suspense fallback={null}>
-          <HelpDialog topic={sheet.topic} onClose={putAway} />
-        </Suspense>
-      );
+      return <HelpDialog topic={sheet.topic} onClose={putAway} />;
+    case "variants":
+      return <VariantSheet onClose={putAway} />;
+    case "tour":
+      return <Tour onClose={putAway} />;
+    case undefined:
+      return null;
   }
 }

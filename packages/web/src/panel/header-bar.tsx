@@ -2,6 +2,7 @@ import { isDirty } from "#state/bench-state";
 import { errorsOf } from "#state/sound-job";
 import { useBench } from "#view/use-bench";
 import { useSheet } from "#view/use-sheet";
+import { useVariants } from "#view/use-variants";
 import "./header-bar.css";
 import type { JobStore } from "./job-store.ts";
 import { SystemSwitch } from "./system-switch.tsx";
@@ -19,6 +20,7 @@ export function HeaderBar({ store }: { store: JobStore }) {
       <FileWords />
       <Steps />
       <FileHands store={store} />
+      <VariantHand />
       <SystemSwitch />
     </header>
   );
@@ -58,6 +60,18 @@ function Steps() {
       </button>
       <button type="button" disabled={forward === undefined} onClick={redo} title={forward ?? "nothing to redo"}>
         redo
+      </button>
+    </p>
+  );
+}
+
+function VariantHand() {
+  const lay = useSheet((sheets) => sheets.lay);
+  const { variants } = useVariants();
+  return (
+    <p className="steps">
+      <button type="button" onClick={() => lay({ name: "variants" })}>
+        variants{variants.length === 0 ? "" : ` ${variants.length}`}
       </button>
     </p>
   );

@@ -10,6 +10,9 @@ export type Command =
   | "save"
   | "open"
   | "new"
+  | "variants"
+  | "help"
+  | "tour"
   | "undo"
   | "redo"
   | "print"
@@ -192,6 +195,7 @@ const commands: readonly (readonly [Command, string, string])[] = [
   ["save", "save the job", "Ctrl S"],
   ["open", "open a job", "Ctrl O"],
   ["new", "begin a new unit", ""],
+  ["variants", "variants side by side", ""],
   ["undo", "undo", "Ctrl Z"],
   ["redo", "redo", "Ctrl Shift Z"],
   ["add before", "add a section before this one", "Shift Insert"],
@@ -203,6 +207,8 @@ const commands: readonly (readonly [Command, string, string])[] = [
   ["theme", "light, dark, as the system", ""],
   ["air", "air moves or stands", ""],
   ["print", "print the sheets", "Ctrl P"],
+  ["help", "help: what matters, section by section", ""],
+  ["tour", "tour of the page", ""],
   ["keys", "keys of the page", "?"],
 ];
 

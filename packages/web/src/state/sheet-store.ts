@@ -7,6 +7,8 @@ export type Sheet =
   | { readonly name: "a new unit" }
   | { readonly name: "search and go" }
   | { readonly name: "keys" }
+  | { readonly name: "variants" }
+  | { readonly name: "tour" }
   | { readonly name: "help"; readonly topic: HelpTopic };
 
 /** Which sheet lies over the page. */

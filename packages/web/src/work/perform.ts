@@ -10,6 +10,7 @@ import { readForm } from "@oncethrough/engine/form/read";
 import type { UnitRating } from "@oncethrough/engine/unit/rating";
 import type { RatingBook } from "#state/rating-book";
 import type { BookShelf } from "./book-shelf.ts";
+import { compareJobs } from "./compare-jobs.ts";
 import { judgeJob, mendFinding } from "./judge-job.ts";
 import { sizeDuty } from "./size-duty.ts";
 import type { AlternativesTask, CoilAlternatives, FanAlternatives, Results, SystemCurvesTask, Task } from "./task.ts";
@@ -29,6 +30,8 @@ export function perform(task: Task, shelf: BookShelf): Generator<number, Results
       return judgeJob(task, shelf);
     case "smallest fix":
       return mendFinding(task, shelf);
+    case "comparison":
+      return compareJobs(task, shelf);
   }
 }
 

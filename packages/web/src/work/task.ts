@@ -1,13 +1,16 @@
 import type { FanSystemCurve } from "@oncethrough/engine/chart/fan-system";
+import type { Digest } from "@oncethrough/engine/compare/digest";
+import type { InputChange } from "@oncethrough/engine/compare/input-changes";
 import type { CoilChoice } from "@oncethrough/engine/design/coil-alternative";
 import type { FanCandidate } from "@oncethrough/engine/design/fan-selection";
 import type { Fix } from "@oncethrough/engine/mending/smallest-fix";
+import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
 import type { Choice } from "@oncethrough/engine/sizing/workroom";
 import type { ShopFiles } from "@oncethrough/engine/takeoff/read-shop";
 import type { Judgement } from "#state/finding-lines";
 
 /** Long work that the page hands to its worker. A task is plain data: all that its result follows from. */
-export type Task = AlternativesTask | SystemCurvesTask | SizingTask | FindingsTask | FixTask;
+export type Task = AlternativesTask | SystemCurvesTask | SizingTask | FindingsTask | FixTask | ComparisonTask;
 
 /** Other ways to build a section. */
 export interface AlternativesTask {
@@ -51,6 +54,14 @@ export interface FixTask {
   readonly rule: string;
 }
 
+/** Job texts side by side. */
+export interface ComparisonTask {
+  readonly kind: "comparison";
+  readonly texts: readonly string[];
+  /** Of the words about what fails. */
+  readonly system: UnitSystem;
+}
+
 /** What each kind of task comes to; copied from the worker to the page, so plain data too. */
 export interface Results {
   readonly "coil alternatives": CoilAlternatives;
@@ -59,6 +70,7 @@ export interface Results {
   readonly sizing: SizingResult;
   readonly findings: Judgement;
   readonly "smallest fix": FoundFix;
+  readonly comparison: Comparison;
 }
 
 /** The change that mends a finding, and what it costs. */
@@ -67,6 +79,17 @@ export type ShownFix = Omit<Fix, "text">;
 /** The smallest fix; undefined where no single change mends the finding alone. */
 export interface FoundFix {
   readonly fix: ShownFix | undefined;
+}
+
+/** A unit in a few figures, or why its text has none. */
+export type DigestOrProblem =
+  | { readonly ok: true; readonly digest: Digest }
+  | { readonly ok: false; readonly problem: string };
+
+/** Job texts side by side, in the order asked. */
+export interface Comparison {
+  readonly digests: readonly DigestOrProblem[];
+  readonly inputs: readonly InputChange[];
 }
 
 /** The unit found for a duty, or what stands in the way. */
