@@ -113,7 +113,7 @@ describe("a picture", () => {
     const { page } = await opened({ colorScheme: "dark" });
     const [download] = await Promise.all([
       page.waitForEvent("download"),
-      page.getByRole("button", { name: "save svg: airway" }).click(),
+      page.getByRole("button", { name: "svg file: airway" }).click(),
     ]);
     expect(download.suggestedFilename()).toBe("airway.svg");
     const text = await readFile(await download.path(), "utf8");

@@ -72,15 +72,17 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
         <PartPanel />
         <div className="lower">
           <AlternativesBand />
-          <ChartInHand />
-          <div className="mind-column">
+          <div className="lower-left">
+            <ChartInHand />
+            <TextPanel />
+          </div>
+          <div className="lower-right">
             <UnmetList />
             <Suspense fallback={<p className="quiet">judging …</p>}>
               <FindingsPanel />
             </Suspense>
+            <NotesHere />
           </div>
-          <TextPanel />
-          <NotesHere />
         </div>
       </main>
       <PageFoot />

@@ -19,6 +19,7 @@ export function FieldEditor({ row, onEdit }: { row: FieldRow; onEdit?: (path: st
       ) : (
         <LineInput row={row} id={id} describedBy={describedBy} edit={edit} />
       )}
+      <FieldHint row={row} edit={edit} />
       {problem === undefined ? null : (
         <p id={describedBy} className="field-problem">
           <span aria-hidden="true">◆</span> {problem.problem}
@@ -26,6 +27,26 @@ export function FieldEditor({ row, onEdit }: { row: FieldRow; onEdit?: (path: st
         </p>
       )}
     </div>
+  );
+}
+
+/** While a field is in hand: what it is, its range, what stands where nothing is typed, and the way back to that. */
+function FieldHint({ row, edit }: Pick<InputProps, "row" | "edit">) {
+  const { meaning, allowed, fallback, typed, canOmit } = row;
+  const words = [
+    meaning,
+    ...(allowed === "" ? [] : [allowed]),
+    ...(fallback === undefined ? [] : [`by default ${fallback}`]),
+  ];
+  return (
+    <p className="field-hint">
+      {words.join("; ")}
+      {typed === undefined || !canOmit ? null : (
+        <button type="button" className="act" onClick={() => edit(row.path, "")}>
+          {fallback === undefined ? "leave it out" : `back to ${fallback}`}
+        </button>
+      )}
+    </p>
   );
 }
 

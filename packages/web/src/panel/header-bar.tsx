@@ -1,3 +1,4 @@
+import { lazy, Suspense, useId, useRef, useState } from "react";
 import { isDirty } from "#state/bench-state";
 import { errorsOf } from "#state/sound-job";
 import { useBench } from "#view/use-bench";
@@ -6,6 +7,8 @@ import { useVariants } from "#view/use-variants";
 import "./header-bar.css";
 import type { JobStore } from "./job-store.ts";
 import { SystemSwitch } from "./system-switch.tsx";
+
+const StepList = lazy(() => import("./step-list.tsx"));
 
 /** Whose unit this is, where its text is stored, and what can be done with the whole of it. */
 export function HeaderBar({ store }: { store: JobStore }) {
@@ -53,15 +56,37 @@ function Steps() {
   const { undo, redo } = useBench((bench) => bench.actions);
   const back = useBench((bench) => bench.history.past.at(-1)?.name);
   const forward = useBench((bench) => bench.history.future.at(-1)?.name);
+  const [isOpen, setOpen] = useState(false);
+  const opener = useRef<HTMLButtonElement>(null);
+  const id = useId();
+  const close = () => {
+    setOpen(false);
+    opener.current?.focus();
+  };
   return (
-    <p className="steps">
+    <div className="steps">
       <button type="button" disabled={back === undefined} onClick={undo} title={back ?? "nothing to undo"}>
         undo
       </button>
       <button type="button" disabled={forward === undefined} onClick={redo} title={forward ?? "nothing to redo"}>
         redo
       </button>
-    </p>
+      <button
+        ref={opener}
+        type="button"
+        disabled={back === undefined && forward === undefined}
+        aria-expanded={isOpen}
+        aria-controls={id}
+        onClick={() => setOpen(!isOpen)}
+      >
+        steps
+      </button>
+      {isOpen ? (
+        <Suspense fallback={null}>
+          <StepList id={id} onClose={close} />
+        </Suspense>
+      ) : null}
+    </div>
   );
 }
 

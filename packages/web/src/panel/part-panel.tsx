@@ -18,6 +18,7 @@ import "./part-panel.css";
 /** What prices the machine comes right behind the page. */
 const OwnerPriceList = lazy(() => import("./owner-price-list.tsx"));
 
+const DeclaredEntry = lazy(() => import("./declared-entry.tsx"));
 const SectionFindings = lazy(() => import("./section-findings.tsx"));
 
 const none: readonly UnitSection[] = [];
@@ -81,6 +82,9 @@ function SectionPart({ index }: { index: number }) {
         <OwnerPriceList owner={section.name} />
       </Suspense>
       <DeclaredTable section={section.name} />
+      <Suspense fallback={null}>
+        <DeclaredEntry key={section.name} index={index} />
+      </Suspense>
       <Suspense fallback={null}>
         <SectionFindings section={section.name} />
       </Suspense>

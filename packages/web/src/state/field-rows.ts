@@ -17,6 +17,8 @@ export interface FieldRow {
   readonly typed: string | undefined;
   /** What then holds, as a person would type it; undefined when the field is simply not given. */
   readonly fallback: string | undefined;
+  /** It may be left out of the text. */
+  readonly canOmit: boolean;
   /** The range in words. */
   readonly allowed: string;
   readonly problems: readonly Problem[];
@@ -96,6 +98,7 @@ function fieldRow(
     choices,
     typed: place === undefined ? undefined : unquoted(place.text),
     fallback: applied ?? (field.default === undefined ? undefined : shownDefault(field)),
+    canOmit: field.default !== undefined || field.optional === true,
     allowed: allowedWords(field),
     problems: reading.problems.filter((problem) => problem.path === path),
   };

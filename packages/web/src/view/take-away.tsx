@@ -40,8 +40,8 @@ export function TakeAway({ of, name, table }: TakeAwayProps) {
           <button type="button" aria-label={`copy svg: ${name}`} onClick={(event) => copyPicture(event.currentTarget)}>
             copy svg
           </button>
-          <button type="button" aria-label={`save svg: ${name}`} onClick={(event) => savePicture(event.currentTarget)}>
-            save svg
+          <button type="button" aria-label={`svg file: ${name}`} onClick={(event) => savePicture(event.currentTarget)}>
+            svg file
           </button>
         </>
       )}
