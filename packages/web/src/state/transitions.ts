@@ -78,7 +78,7 @@ export function steppedTo(state: BenchState, count: number, catalogue: Catalogue
   while (now.history.past.length < count && now.history.future.length > 0) now = redone(now);
   if (now.history === state.history) return state;
   const last = now.history.past.at(-1)?.name;
-  const act = last === undefined ? "back to the text as opened" : `back or forward to: ${last}`;
+  const act = last === undefined ? "back to the text as opened" : `gone to: ${last}`;
   return withText({ ...state, history: now.history }, now.text, catalogue, actFrom(state, act));
 }
 
