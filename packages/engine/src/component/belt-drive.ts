@@ -1,5 +1,5 @@
 import { choice, factor, quantity, type ValuesOf } from "#form/field";
-import { wattsPerHorsepower } from "#quantity/inch-pound";
+import { metresPerInch, wattsPerHorsepower } from "#quantity/inch-pound";
 import { beltEfficiency } from "#standard/drive-losses";
 import { defineFamily, type RecordHead } from "./family.ts";
 
@@ -59,7 +59,7 @@ export interface SheavePair {
 const stockedSheaves = [
   3.4, 3.6, 3.8, 4, 4.2, 4.4, 4.6, 4.8, 5, 5.2, 5.4, 5.6, 5.8, 6, 6.2, 6.4, 6.6, 6.8, 7, 7.4, 8, 8.6, 9.4, 11, 12.4,
   13.6, 15.4, 16, 18.4, 20, 25, 30, 38,
-].map((inches) => inches * 0.0254);
+].map((inches) => inches * metresPerInch);
 
 /** m/s at which belts of section B pass on most, 4500 fpm, and share of the speed that a pair may miss without loss. */
 const bestBeltSpeed = 22.86;

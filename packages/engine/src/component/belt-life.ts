@@ -1,7 +1,10 @@
-import { metresPerSecondPerFpm, newtonsPerPound, wattsPerHorsepower } from "#quantity/inch-pound";
+import {
+  metresPerInch as inch,
+  metresPerSecondPerFpm,
+  newtonsPerPound,
+  wattsPerHorsepower,
+} from "#quantity/inch-pound";
 import { beltSectionB } from "#standard/belt-rating";
-
-const inch = 0.0254;
 
 /**
  * Pitch length of an open belt over two sheaves.

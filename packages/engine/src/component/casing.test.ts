@@ -21,7 +21,8 @@ const inchOfWater = 249.08891;
 const perSquareFoot = 0.45359237 / 0.09290304;
 
 describe("sheet", () => {
-  // Published gauge list: exact figures, so only rounding of the factor is left.
+  // Manufacturers' Standard Gauge of sheet steel, 41.82 lb/ft² for an inch, and the galvanized list, 0.156 lb/ft² and
+  // 0.00375 in more; partly from memory. Exact figures, so only rounding of the factor is left.
   it.each(cases.sheet_steel.rows.filter(({ gauge }) => gauge >= 10))(
     "of gauge $gauge weighs what the list says",
     (row) => {
@@ -31,18 +32,21 @@ describe("sheet", () => {
     },
   );
 
+  // United States Standard gauge as stainless steel is sold by, 42 lb/ft² for an inch; from memory.
   it.each(cases.stainless.rows)("of stainless gauge $gauge weighs what the list says", (row) => {
     const gauge = String(row.gauge) as "18";
     expect(sheetMass("stainless steel 304", gauge)).toBeCloseTo(row.lb_ft2 * perSquareFoot, 5);
     expect(sheetThickness("stainless steel 316", gauge)).toBeCloseTo(row.t_in * inch, 9);
   });
 
+  // American Wire Gauge (Brown & Sharpe), printed to four places.
   it("of aluminium is as thick as wire of its gauge: 18 gauge 0.0403 in", () => {
     expect(sheetThickness("aluminium", "18")).toBeCloseTo(0.0403 * inch, 5);
   });
 });
 
 describe("casing panel", () => {
+  // ISO 6946: resistances in series, with the surfaces' 0.05 and 0.04 m²K/W as recalled; worked in the reference cases.
   it("passes the heat of the worked examples", () => {
     const { examples } = cases.U_value;
     const [thin, thick] = examples as unknown as [{ t_mm: number; U: number }, { t_mm: number; U: number }];
@@ -50,12 +54,14 @@ describe("casing panel", () => {
       expect(panelTransmittance(t_mm / 1000, 0.037, 0.05, 0.04)).toBeCloseTo(U, 4);
   });
 
+  // ISO 14683: linear bridges added by their length; worked in the reference cases.
   it("with an edge of 4 m around 1 m² passes what the worked example says", () => {
     const [, , framed] = cases.U_value.examples as [unknown, unknown, { U_eff: number }];
     // 4 m of edge at 0.10 W/mK on one square metre.
     expect(panelTransmittance(0.05, 0.037, 0.05, 0.04) + 4 * 0.1).toBeCloseTo(framed.U_eff, 4);
   });
 
+  // EN 1886's way of judging a bridge, a face by its share of the difference in temperature; worked in the reference cases.
   it("sweats where the worked example says", () => {
     const { example, max_U_local_for_no_condensation: most } = cases.condensation;
     const face = faceTemperature(example.T_out, example.T_in, example.U_local, example.h_o);
@@ -64,6 +70,7 @@ describe("casing panel", () => {
     expect(dryTransmittance(10, 12, 5, 8)).toBe(Number.POSITIVE_INFINITY);
   });
 
+  // Beam of two skins and a shearing core, Timoshenko's sum of bending and shear; worked in the reference cases: 2.5 mm, L/402.
   it("bends as the worked sandwich: skins and core apart", () => {
     const e = cases.deflection.sandwich.example;
     const bending = sandwichStiffness(e.t1, e.t2, e.c, 200e9);
@@ -74,6 +81,7 @@ describe("casing panel", () => {
     expect(e.L / (w / 1000)).toBeCloseTo(402, 0);
   });
 
+  // Roark's Formulas for Stress and Strain, table 11.4 case 1a (ν = 0.3) as read; clamped edges from memory of the same book.
   it("of one sheet bends by Roark's table at every ratio of sides", () => {
     const { alpha_simply_supported: alpha, beta_simply_supported_stress: beta } = cases.deflection.plate;
     for (const [ratio, a] of Object.entries(alpha)) {
@@ -90,6 +98,7 @@ describe("casing panel", () => {
 });
 
 describe("casing leakage", () => {
+  // SMACNA HVAC Air Duct Leakage Test Manual: F = C_L P^0.65, as a duct tester's printed manual quotes it.
   it.each(cases.leakage.SMACNA.examples)(
     "of class $CL at $P in. is as computed from the published formula",
     ({ CL, P, F }) => {
@@ -98,20 +107,22 @@ describe("casing leakage", () => {
     },
   );
 
-  // Conversions computed in the collected requirements: L1, L2, L3 are classes 2.2, 6.4 and 19.1.
+  // EN 1886 at 400 Pa of suction, L1 as read, the others from memory; converted by hand: 0.15 L/s·m² is 2.953 cfm for
+  // 100 ft² at 1.606 in., and 2.953/1.606^0.65 = 2.17.
   it.each([
-    ["L1", 2.2],
-    ["L2", 6.4],
+    ["L1", 2.17],
+    ["L2", 6.37],
     ["L3", 19.1],
   ] as const)("of %s at 400 Pa is class %d", (name, wanted) => {
     const flux = cases.leakage.EN1886[name].neg400Pa / 1000;
-    expect(Math.abs(classFromLeakageFlux(flux, 400) - wanted)).toBeLessThan(0.06);
+    expect(Math.abs(classFromLeakageFlux(flux, 400) / wanted - 1)).toBeLessThan(3e-3);
     expect(europeanClass(wanted - 0.1)).toBe(name);
     expect(europeanClass(30)).toBe("none");
   });
 });
 
 describe("condensate trap", () => {
+  // Printed installation texts of three makes agree: H = suction + 1 in, seal half of it; table in the reference cases.
   it("TV-2: under 3 in. of suction falls 4 in and seals 2 in, and so on through the printed table", () => {
     for (const row of drains.draw_through.table) {
       const trap = condensateTrap(row.p_in * inchOfWater, 0.0334);
@@ -122,6 +133,7 @@ describe("condensate trap", () => {
     }
   });
 
+  // A printed installation text: seal ½ in more than the pressure; its example is 3.6 in.
   it("TV-1: at 3.6 in. of pressure seals 4.1 in, 4.6 in with its outlet", () => {
     const trap = condensateTrap(3.6 * inchOfWater, 0);
     expect(trap.seal / inch).toBeCloseTo(4.1, 4);
@@ -145,6 +157,7 @@ describe("condensate trap", () => {
     },
   );
 
+  // An owner's master specification: 6 in at least, and the trap's depth, slope and pad.
   it("asks for six inches of rail, or the trap, its fall and its room (CLG-27)", () => {
     expect(railForTrap(0.05, 0.01, 0.025)).toBeCloseTo(6 * inch, 9);
     expect(railForTrap(0.25, 0.02, 0.025)).toBeCloseTo(0.295, 9);
@@ -162,6 +175,7 @@ describe("rail and slings", () => {
     expect(section.modulus * (h / 2)).toBeCloseTo(section.secondMoment, 15);
   });
 
+  // Any beam table: w L²/8 and 5 w L⁴/(384 E I) under an even load.
   it("span bends by the beam formulas: stress and deflection of a metre under a kilonewton", () => {
     expect(spanMoment(1000, 1)).toBeCloseTo(125, 9);
     expect(spanDeflection(1000, 1, 200e9, 1e-6)).toBeCloseTo(5000 / (384 * 200e9 * 1e-6), 12);

@@ -1,3 +1,4 @@
+import { metresPerInch } from "#quantity/inch-pound";
 import { materials, type SheetMetal } from "#standard/material";
 import { type SheetGauge, type SheetGaugeName, sheetGauges } from "#standard/sheet-gauge";
 
@@ -9,7 +10,7 @@ function rowOf(gauge: SheetGaugeName): SheetGauge {
 
 /** m of aluminium sheet by the American wire gauge, whose steps are a ratio by definition. */
 function aluminiumThickness(gauge: SheetGaugeName): number {
-  return 0.0254 * 0.005 * 92 ** ((36 - Number(gauge)) / 39);
+  return metresPerInch * 0.005 * 92 ** ((36 - Number(gauge)) / 39);
 }
 
 /**

@@ -11,6 +11,7 @@ import {
 } from "./spring.ts";
 
 describe("spring", () => {
+  // A vibration engineering page: f = 15.76/√δ(mm) Hz and the undamped ratio of forces; its example is 25 mm at 1500 rpm.
   it("meets the published example: 25 mm at 1500 rpm", () => {
     const { delta_mm, rpm, fn, r, T_undamped } = cases.published_check;
     const natural = springNaturalFrequency(delta_mm / 1000);
@@ -29,6 +30,7 @@ describe("spring", () => {
     expect(springTransmissibility(195 / 60 / natural, 0)).toBeLessThan(1);
   });
 
+  // r² = 1 + 1/(1 − E) of the same page, worked in the reference cases to three or four figures.
   it.each(cases.deflection_table_computed)("needs the tabled deflection at $rpm rpm", (row) => {
     expect(Math.abs(deflectionFromIsolation(row.rpm / 60, 0.9) / (row.defl_mm_for_90pct / 1000) - 1)).toBeLessThan(
       2e-3,
@@ -55,6 +57,7 @@ describe("spring", () => {
     }
   });
 
+  // Rigid body on equal springs, R = W(1/n + x_g x/Σx² + y_g y/Σy²), in any text of statics; worked in the reference cases.
   it("shares the worked example's mass between four corners", () => {
     const example = cases.load_distribution_example;
     const springs = example.springs_xy_m.map(([x, y]) => ({ x: x!, y: y! }));

@@ -1,5 +1,5 @@
 import { factor, quantity, type ValuesOf } from "#form/field";
-import { wattsPerHorsepower } from "#quantity/inch-pound";
+import { metresPerInch, wattsPerHorsepower } from "#quantity/inch-pound";
 import { type FloorSpan, floorSpans, springDeflections } from "#standard/spring-deflection";
 import { defineFamily, type RecordHead } from "./family.ts";
 
@@ -92,7 +92,7 @@ export function leastSpringDeflection(speed: number, floor: FloorSpan, motorPowe
   const row = rows.find((each) => speed * 60 <= each.upTo * (1 + 1e-9)) ?? rows[rows.length - 1]!;
   const isLarge = motorPower >= largeMotor.horsepower * wattsPerHorsepower * (1 - 1e-6);
   const place = Math.min(floorSpans.indexOf(floor) + (isLarge ? 1 : 0), floorSpans.length - 1);
-  return Math.max(row.inches[place]!, isLarge ? largeMotor.deflection : 0) * 0.0254;
+  return Math.max(row.inches[place]!, isLarge ? largeMotor.deflection : 0) * metresPerInch;
 }
 
 /**

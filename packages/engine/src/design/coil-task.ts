@@ -2,6 +2,7 @@ import type { Catalogue } from "#catalogue/read-catalogue";
 import type { FinnedSurface } from "#component/finned-surface/family";
 import type { LiquidSupply } from "#duty/condition";
 import { liquidDensity } from "#fluid/liquid";
+import { metresPerInch as inch } from "#quantity/inch-pound";
 import type { Air } from "#section/air";
 import type { Frame } from "#section/contract";
 import type { CoilTask } from "./coil-alternative.ts";
@@ -19,8 +20,6 @@ export interface CoilDuty {
   readonly wanted: number | undefined;
   readonly limits: CoilLimitValues;
 }
-
-const inch = 0.0254;
 
 /**
  * The search for other ways to build a coil, over whole rows and whole fins per inch between the limits.

@@ -3,6 +3,7 @@ import { fanPeakPower, flowCoefficientFromResistance } from "#component/fan-perf
 import { weightedLevel } from "#component/fan-sound";
 import type { FanWheel } from "#component/fan-wheel";
 import { standardMotorPower } from "#component/motor";
+import { metresPerInch } from "#quantity/inch-pound";
 import type { Air } from "#section/air";
 import type { Frame, SectionCondition } from "#section/contract";
 import { SectionProblem } from "#section/contract";
@@ -76,7 +77,7 @@ export function selectFans(task: FanTask): FanSelection {
       for (const count of task.counts) {
         for (const drive of task.drives) {
           looked++;
-          const diameter = inches * 0.0254;
+          const diameter = inches * metresPerInch;
           if ((drive === "direct" && wheel.inlets === 2) || !mayFit(wheel, diameter, count, task.frame)) continue;
           const guess = guessSpeed(task, wheel, diameter, flow / count, density);
           if (guess === undefined) continue;

@@ -3,6 +3,9 @@
  * type and read goes through the unit table instead.
  */
 
+/** m in an inch. */
+export const metresPerInch = 0.0254;
+
 /** m in a foot. */
 export const metresPerFoot = 0.3048;
 

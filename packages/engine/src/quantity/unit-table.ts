@@ -1,3 +1,4 @@
+import { metresPerInch } from "./inch-pound.ts";
 import { megaUnit, offsetUnit, qualifiedUnit, type Unit, unit } from "./unit.ts";
 
 /*
@@ -6,7 +7,7 @@ import { megaUnit, offsetUnit, qualifiedUnit, type Unit, unit } from "./unit.ts"
  * gravity, the Btu of the International Table, and the conventional (4 °C, standard gravity) columns of water and
  * mercury. A column "at 60 °F" is another unit, half a part in a thousand less, and is not used.
  */
-const inch = 0.0254;
+const inch = metresPerInch;
 const foot = 0.3048;
 const pound = 0.453_592_37;
 const ounce = pound / 16;

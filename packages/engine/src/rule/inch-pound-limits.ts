@@ -1,4 +1,4 @@
-import { metresPerSecondPerFpm, pascalsPerInchOfWater } from "#quantity/inch-pound";
+import { metresPerInch, metresPerSecondPerFpm, pascalsPerInchOfWater } from "#quantity/inch-pound";
 
 /** m/s of feet a minute: limits stand in the sources so. */
 export function fpm(value: number): number {
@@ -7,7 +7,7 @@ export function fpm(value: number): number {
 
 /** m of inches. */
 export function inches(value: number): number {
-  return value * 0.0254;
+  return value * metresPerInch;
 }
 
 /** Pa of inches of water. */

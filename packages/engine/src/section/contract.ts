@@ -167,6 +167,11 @@ export interface SoundRoom {
   readonly absorption: readonly number[];
 }
 
+/** One thing about how a bought part is to be built: measured, or told. */
+export type BuildLine =
+  | { readonly name: string; readonly quantity: QuantityKind | "count" | "factor"; readonly value: number }
+  | { readonly name: string; readonly text: string };
+
 /**
  * A kind of section. `prepare` turns what a person wrote into a design (geometry, areas, records looked up once);
  * `rate` is one-way and pure: it reads design, air and condition and fills `out`.
@@ -207,6 +212,8 @@ export interface SectionKind<
   readonly figures: readonly FigureLine<Rating>[];
   /** Figures by which what is bought for it is ordered, at the condition where the first of them is greatest. */
   readonly orderBy?: readonly (keyof Rating & string)[];
+  /** How what is bought for it is to be built. */
+  readonly orderBuild?: (design: Design) => readonly BuildLine[];
   readonly working: readonly WorkingLine<Design, Rating>[];
   readonly shortfalls?: (design: Design, rating: Rating, condition: SectionCondition) => readonly Shortfall[];
   readonly notes?: (design: Design, rating: Rating, condition: SectionCondition) => readonly Note[];

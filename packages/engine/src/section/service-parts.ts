@@ -1,9 +1,9 @@
+import { metresPerInch as inch } from "#quantity/inch-pound";
 import { partMasses } from "#standard/part-mass";
 import type { Frame } from "./contract.ts";
 import { blank, boxOf, type PartForm, type SectionPart, sheetPart, type WallPart, weighedPart } from "./part.ts";
 import { bar, prisms } from "./part-form.ts";
 
-const inch = 0.0254;
 /** m: narrowest door that a person uses, and the usual one; common practice of owners. */
 const narrowestDoor = 18 * inch;
 const usualDoor = 24 * inch;

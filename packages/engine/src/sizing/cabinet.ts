@@ -1,6 +1,7 @@
 import { louverFreeArea } from "#component/louver";
 import { conditionOfDay, designDays } from "#duty/standard-conditions";
 import { specificVolume } from "#fluid/moist-air";
+import { metresPerInch as inch } from "#quantity/inch-pound";
 import { printQuantity } from "#quantity/print";
 import type { ChilledWaterCoilDesign } from "#section/chilled-water-coil/design";
 import { chilledWaterCoil } from "#section/chilled-water-coil/kind";
@@ -11,7 +12,6 @@ import type { DraftValue } from "./draft.ts";
 import { louverRecords } from "./intake.ts";
 import { against, chooseCasing, preparedSection, readValues, sectionsOfKind, type Workroom } from "./workroom.ts";
 
-const inch = 0.0254;
 /** m: steps in which cabinets are made, smallest and largest clear sides. */
 const step = 6 * inch;
 const smallest = 24 * inch;

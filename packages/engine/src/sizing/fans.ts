@@ -2,7 +2,7 @@ import type { FanWheel } from "#component/fan-wheel";
 import type { Motor } from "#component/motor";
 import { oneFanOut } from "#design/fan-out";
 import { type FanCandidate, selectFans } from "#design/fan-selection";
-import { wattsPerHorsepower } from "#quantity/inch-pound";
+import { metresPerInch, wattsPerHorsepower } from "#quantity/inch-pound";
 import { printQuantity } from "#quantity/print";
 import type { FanValues } from "#section/fan/fields";
 import type { UnitRating } from "#unit/rating";
@@ -27,13 +27,13 @@ export function chooseFanFirst(
 ): void {
   const isArray = room.duty.redundancy.airflowWithOneFanOut > 0;
   for (const section of sectionsOfKind(room, "fan")) {
-    const inches = Math.max(12, Math.min(24.5, (Math.min(frame.width, frame.height) / 0.0254) * 0.25));
+    const inches = Math.max(12, Math.min(24.5, (Math.min(frame.width, frame.height) / metresPerInch) * 0.25));
     const size = [12.25, 13.5, 15, 16.5, 18.25, 20, 22.25, 24.5].filter((each) => each <= inches + 0.3).at(-1)!;
     const values: Record<string, DraftValue> = {
       wheel: "typical airfoil plenum wheel",
       diameter: `${size} in`,
       class: "III",
-      count: firstCount(frame, size * 0.0254, airflow, isArray ? 2 : 1),
+      count: firstCount(frame, size * metresPerInch, airflow, isArray ? 2 : 1),
       drive: "direct",
       motor: motors[1]!,
       "motor power": "20 hp",
@@ -175,7 +175,7 @@ function leavesEnough(room: Workroom, count: number): boolean {
 function typedValues(candidate: FanCandidate, motor: string): Record<string, DraftValue | undefined> {
   return {
     wheel: candidate.wheel.head.name,
-    diameter: `${Number((candidate.diameter / 0.0254).toFixed(2))} in`,
+    diameter: `${Number((candidate.diameter / metresPerInch).toFixed(2))} in`,
     class: candidate.class,
     count: candidate.count,
     drive: candidate.drive,

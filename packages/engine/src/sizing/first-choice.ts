@@ -1,7 +1,6 @@
+import { metresPerInch as inch } from "#quantity/inch-pound";
 import { printQuantity } from "#quantity/print";
 import { against, choose, chooseCasing, inchesUp, sectionsOfKind, type Workroom } from "./workroom.ts";
-
-const inch = 0.0254;
 
 /** Chooses what needs no solution: media, materials, lengths, openings. The cross-section is known then. */
 export function chooseFirst(room: Workroom): void {

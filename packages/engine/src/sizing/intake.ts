@@ -1,10 +1,10 @@
 import { type Louver, louverFreeArea } from "#component/louver";
+import { metresPerInch as inch } from "#quantity/inch-pound";
 import { printQuantity } from "#quantity/print";
 import { actualAirflow } from "#section/station";
 import type { Draft, DraftValue } from "./draft.ts";
 import { against, choose, inchesUp, type Solved, sectionsOfKind, type Workroom } from "./workroom.ts";
 
-const inch = 0.0254;
 /** The damper lines that intakes take: blades that close tight against a fan's suction. */
 const outsideDamper = "typical airfoil opposed class 1A";
 const shutOffDamper = "typical airfoil parallel class 1A";

@@ -2,6 +2,7 @@ import type { FinnedSurface } from "#component/finned-surface/family";
 import type { CoilAlternative } from "#design/coil-alternative";
 import { coilAlternatives } from "#design/coil-alternatives";
 import { type CoilBlocks, coilBlocks, type LiquidCoilValues } from "#design/coil-choice";
+import { metresPerInch as inch } from "#quantity/inch-pound";
 import { printQuantity } from "#quantity/print";
 import type { ChilledWaterCoilRating } from "#section/chilled-water-coil/rate";
 import type { Frame } from "#section/contract";
@@ -11,7 +12,6 @@ import type { DraftSection, DraftValue } from "./draft.ts";
 import { indexOf, runningRatings, tryValues } from "./trial.ts";
 import { against, choose, readValues, type Solved, sectionsOfKind, type Workroom } from "./workroom.ts";
 
-const inch = 0.0254;
 /** What is looked at of a heating coil in outside air: wide fins, which snow and lint do not close. */
 const heatingRows = [1, 6] as const;
 const heatingFins = [6, 12] as const;

@@ -1,13 +1,12 @@
 import { weighUnit } from "#arrangement/weigh";
 import { proposeBladeAngles } from "#design/blade-angles";
+import { metresPerInch as inch } from "#quantity/inch-pound";
 import { printQuantity } from "#quantity/print";
 import { inBothUnits } from "#section/both-units";
 import type { ChilledWaterCoilRating } from "#section/chilled-water-coil/rate";
 import type { DraftValue } from "./draft.ts";
 import { indexOf, runningRatings } from "./trial.ts";
 import { choose, chooseCasing, inchesUp, type Solved, sectionsOfKind, type Workroom } from "./workroom.ts";
-
-const inch = 0.0254;
 
 /** Blade angles at which hand-set dampers hold the wanted share at every running condition, in whole degrees. */
 export function settleBlades(room: Workroom, solved: Solved): boolean {

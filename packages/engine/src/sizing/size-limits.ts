@@ -1,4 +1,4 @@
-import { metresPerSecondPerFpm, pascalsPerInchOfWater } from "#quantity/inch-pound";
+import { metresPerInch, metresPerSecondPerFpm, pascalsPerInchOfWater } from "#quantity/inch-pound";
 import type { Profile } from "#rule/profile";
 import { rules } from "#rule/rules";
 
@@ -45,11 +45,11 @@ const fpm = metresPerSecondPerFpm;
 const customs = {
   coolingAirPressure: 1 * pascalsPerInchOfWater,
   coolingWaterPressure: 60_000,
-  coolingFins: 12 / 0.0254,
+  coolingFins: 12 / metresPerInch,
   coolingRows: 10,
   dischargeVelocity: 1800 * fpm,
   leakageClass: 3,
-  accessLength: 30 * 0.0254,
+  accessLength: 30 * metresPerInch,
   walkInBeforeCoil: false,
   faceAndBypass: true,
 } as const;

@@ -1,6 +1,7 @@
 import type { Catalogue } from "#catalogue/read-catalogue";
 import type { Duty } from "#duty/duty";
 import { readForm } from "#form/read";
+import { metresPerInch } from "#quantity/inch-pound";
 import type { QuantityKind } from "#quantity/kind";
 import { printQuantity } from "#quantity/print";
 import type { Frame, SectionKind } from "#section/contract";
@@ -111,7 +112,7 @@ function spoken(value: DraftValue): string {
 
 /** Whole inches, rounded up to a step: what a shop cuts. */
 export function inchesUp(metres: number, step = 1): string {
-  return `${Math.ceil(metres / 0.0254 / step - 1e-6) * step} in`;
+  return `${Math.ceil(metres / metresPerInch / step - 1e-6) * step} in`;
 }
 
 /** A figure against its limit, in words. */

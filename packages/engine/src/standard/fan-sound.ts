@@ -1,3 +1,5 @@
+import { inch } from "./inch.ts";
+
 /** Octave bands of fan sound, Hz. */
 export const octaveBands = [63, 125, 250, 500, 1000, 2000, 4000, 8000] as const;
 
@@ -11,7 +13,7 @@ export const fanSound = {
   large: { specific: [40, 40, 39, 34, 30, 23, 19, 17], bladeIncrement: 3 },
   small: { specific: [45, 45, 43, 39, 34, 28, 24, 19], bladeIncrement: 3 },
   /** Wheels of this diameter and more are large, m. */
-  largeFrom: 36 * 0.0254,
+  largeFrom: 36 * inch,
   source: "long-architectural-acoustics tables 13.5-13.8",
   certainty: "read",
 } as const;

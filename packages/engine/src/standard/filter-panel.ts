@@ -1,11 +1,11 @@
+import { inch } from "./inch.ts";
+
 /** Standard filter panels by their nominal face, metres. Common practice of the trade, no source. */
 export interface FilterPanelSize {
   readonly name: string;
   readonly width: number;
   readonly height: number;
 }
-
-const inch = 0.0254;
 
 /** The nominal faces that every maker of filters keeps; either side may stand up. */
 export const filterPanelSizes: readonly FilterPanelSize[] = [

@@ -1,15 +1,17 @@
+import { inch } from "./inch.ts";
+
 /** What the still-air water test of louvers measures. */
 export const louverWaterTest = {
   source: "amca-500-l",
   certainty: "read second-hand",
   /** m, width and height of the sample. */
-  sampleSide: 48 * 0.0254,
+  sampleSide: 48 * inch,
   /** kg/m² of free area collected in `duration`: the beginning of water penetration (0.01 oz/ft²). */
   beginning: (0.01 * 0.028349523125) / 0.09290304,
   /** s. */
   duration: 900,
   /** kg/s m² of rain that falls, 4 in/h. */
-  rain: (4 * 0.0254 * 1000) / 3600,
+  rain: (4 * inch * 1000) / 3600,
   /** m/s of free-area velocity at which the test ends, 1250 fpm. */
   highestVelocity: 1250 * 0.00508,
 } as const;

@@ -1,4 +1,5 @@
-const inch = 0.0254;
+import { inch } from "./inch.ts";
+
 /** kg/m² in one pound per square foot. */
 const perSquareFoot = 4.882_427_6;
 

@@ -1,3 +1,5 @@
+import { inch } from "./inch.ts";
+
 /** Eight figures, one for each of the octave bands 63 … 8000 Hz. */
 export type EightBands = readonly [number, number, number, number, number, number, number, number];
 
@@ -40,10 +42,10 @@ export const wallAbsorption: {
 } = {
   solid: [0.04, 0.04, 0.04, 0.05, 0.05, 0.05, 0.07, 0.07],
   perforated: [
-    { thickness: 1 * 0.0254, share: [0.02, 0.03, 0.22, 0.69, 0.91, 0.96, 0.99, 0.99] },
-    { thickness: 2 * 0.0254, share: [0.18, 0.22, 0.82, 0.99, 0.99, 0.99, 0.99, 0.99] },
-    { thickness: 3 * 0.0254, share: [0.48, 0.53, 0.99, 0.99, 0.99, 0.99, 0.99, 0.99] },
-    { thickness: 4 * 0.0254, share: [0.76, 0.84, 0.99, 0.99, 0.99, 0.99, 0.99, 0.97] },
+    { thickness: inch, share: [0.02, 0.03, 0.22, 0.69, 0.91, 0.96, 0.99, 0.99] },
+    { thickness: 2 * inch, share: [0.18, 0.22, 0.82, 0.99, 0.99, 0.99, 0.99, 0.99] },
+    { thickness: 3 * inch, share: [0.48, 0.53, 0.99, 0.99, 0.99, 0.99, 0.99, 0.99] },
+    { thickness: 4 * inch, share: [0.76, 0.84, 0.99, 0.99, 0.99, 0.99, 0.99, 0.97] },
   ],
   source: "ashrae-applications-noise-vibration",
   certainty: "from memory",
@@ -59,8 +61,8 @@ export const panelTransmissionLoss: {
   readonly source: string;
   readonly certainty: string;
 } = {
-  thin: { thickness: 2 * 0.0254, decibels: [14, 18, 22, 29, 38, 47, 52, 52] },
-  thick: { thickness: 4 * 0.0254, decibels: [16, 21, 28, 39, 48, 56, 58, 58] },
+  thin: { thickness: 2 * inch, decibels: [14, 18, 22, 29, 38, 47, 52, 52] },
+  thick: { thickness: 4 * inch, decibels: [16, 21, 28, 39, 48, 56, 58, 58] },
   source: "from-memory",
   certainty: "from memory",
 };

@@ -84,11 +84,30 @@ describe("what is bought", () => {
 
   it("is ordered by figures at the hardest condition, and by the declared rating where there is one", () => {
     const running = conditions.filter(({ flow }) => flow.mode !== "fan stopped");
-    const fan = orderData(unit, ratingsOf(unit, running)).find(({ owner }) => owner === "fan");
+    const orders = orderData(unit, ratingsOf(unit, running));
+    const fan = orders.find(({ owner }) => owner === "fan");
     // Filters at change-out ask the fan for most.
     expect(fan?.condition).toMatch(/change-out/);
     expect(fan?.figures.map(({ name }) => name)).toContain("fan static pressure");
     expect(fan?.declared).toBeUndefined();
+    expect(fan?.build).toContainEqual({
+      name: "motor power, each",
+      quantity: "shaftPower",
+      value: unit.sections.find(({ name }) => name === "fan")!.values.motorPower,
+    });
+    // Every coil is ordered by what it is to be built as, the air that meets it, and what it has to do with it.
+    const coils = orders.filter(({ build }) => build.some(({ name }) => name === "rows"));
+    expect(coils.map(({ owner }) => owner)).toEqual(["preheat coil", "cooling coil"]);
+    for (const { figures } of coils) {
+      const names = figures.map(({ name }) => name);
+      expect(names).toEqual(
+        expect.arrayContaining(["entering airflow", "entering dry bulb", "entering wet bulb", "air pressure loss"]),
+      );
+    }
+    // The wet-bulb day of a warm coast, 25 to 28 °C, mixed with a little room air.
+    const wetBulb = coils[1]?.figures.find(({ name }) => name === "entering wet bulb")?.value;
+    expect(wetBulb).toBeGreaterThan(20);
+    expect(wetBulb).toBeLessThan(28);
     const rated = demo.replace(
       "      drive: belt\n",
       `      drive: belt

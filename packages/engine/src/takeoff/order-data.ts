@@ -1,5 +1,7 @@
+import { wetBulbFromHumidityRatio } from "#fluid/wet-bulb";
 import type { QuantityKind } from "#quantity/kind";
-import type { SectionRating } from "#section/contract";
+import type { BuildLine, SectionRating } from "#section/contract";
+import { absolutePressure, actualAirflow, airDensity } from "#section/station";
 import type { UnitRating } from "#unit/rating";
 import { declaredOf } from "#unit/report";
 import type { Unit, UnitSection } from "#unit/unit";
@@ -23,7 +25,10 @@ export interface OrderData {
   readonly owner: string;
   /** Name of the condition at which the first figure is greatest. */
   readonly condition: string;
+  /** The entering air, then what is asked of the part there. */
   readonly figures: readonly OrderFigure[];
+  /** What it is to be built as. */
+  readonly build: readonly BuildLine[];
   readonly declared: OrderDeclared | undefined;
 }
 
@@ -48,7 +53,8 @@ export function orderData(unit: Unit, ratings: readonly UnitRating[]): readonly 
       const data = {
         owner: section.name,
         condition: condition.name,
-        figures,
+        figures: [...enteringAir(rating.sections[index]!), ...figures],
+        build: section.behaviour.orderBuild?.(section.design) ?? [],
         declared:
           comparison === undefined
             ? undefined
@@ -66,6 +72,17 @@ export function orderData(unit: Unit, ratings: readonly UnitRating[]): readonly 
     });
   }
   return unit.sections.flatMap(({ name }) => hardest.get(name)?.data ?? []);
+}
+
+function enteringAir({ entering }: SectionRating): readonly OrderFigure[] {
+  const { dryBulb, humidityRatio } = entering;
+  const wetBulb = wetBulbFromHumidityRatio(dryBulb, humidityRatio, absolutePressure(entering));
+  return [
+    { name: "entering airflow", quantity: "actualAirflow", value: actualAirflow(entering) },
+    { name: "entering dry bulb", quantity: "temperature", value: dryBulb },
+    { name: "entering wet bulb", quantity: "temperature", value: wetBulb },
+    { name: "density of the entering air", quantity: "density", value: airDensity(entering) },
+  ];
 }
 
 function orderFigures({ behaviour }: UnitSection, rating: SectionRating): readonly OrderFigure[] {

@@ -3,6 +3,7 @@ import { type CoilResistances, resistanceCoil } from "@oncethrough/engine/compon
 import { correlationOfName, type RangeLimit } from "@oncethrough/engine/component/finned-surface/correlation";
 import type { FinnedSurface } from "@oncethrough/engine/component/finned-surface/family";
 import type { FinMaterialName, TubeMaterialName } from "@oncethrough/engine/component/finned-surface/material";
+import { metresPerInch } from "@oncethrough/engine/quantity/inch-pound";
 import { type CaseData, isCaseData } from "./case-data.ts";
 import { firstNumber, needNumber, partOf } from "./coil-inputs.ts";
 
@@ -76,7 +77,7 @@ function finsPerLengthOf(geometry: CaseData): number {
   const spacing = firstNumber(geometry, "fin_spacing_m");
   if (spacing !== null) return 1 / spacing;
   const perMetre = firstNumber(geometry, "fins_per_m");
-  return perMetre ?? needNumber(geometry, "fins_per_inch") / 0.0254;
+  return perMetre ?? needNumber(geometry, "fins_per_inch") / metresPerInch;
 }
 
 function finMaterialOf(geometry: CaseData): FinMaterialName {

@@ -1,6 +1,7 @@
 import type { Coil } from "@oncethrough/engine/component/coil/coil";
 import type { CoilAlternative } from "@oncethrough/engine/design/coil-alternative";
 import { coilPriceFormula } from "@oncethrough/engine/design/coil-price";
+import { metresPerInch } from "@oncethrough/engine/quantity/inch-pound";
 import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
 import { printQuantity } from "@oncethrough/engine/quantity/print";
 import type { CoilBlock } from "@oncethrough/engine/section/coil/block";
@@ -91,7 +92,7 @@ function nameOf({ surface, rows, fins, circuits, turbulators }: CoilAlternative)
 }
 
 function perInch(fins: number): string {
-  return `${Number((fins * 0.0254).toFixed(2))} per in`;
+  return `${Number((fins * metresPerInch).toFixed(2))} per in`;
 }
 
 /** The fields that differ from the coil as it is. */

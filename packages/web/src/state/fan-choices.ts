@@ -1,5 +1,6 @@
 import { weightedLevel } from "@oncethrough/engine/component/fan-sound";
 import type { FanCandidate } from "@oncethrough/engine/design/fan-selection";
+import { metresPerInch } from "@oncethrough/engine/quantity/inch-pound";
 import type { FanDesign } from "@oncethrough/engine/section/fan/design";
 import type { FanSectionRating } from "@oncethrough/engine/section/fan/rate";
 import { fanMadeSound } from "@oncethrough/engine/section/fan/sound";
@@ -82,7 +83,7 @@ function presentOf(design: FanDesign, record: FanSectionRating): Found {
 }
 
 function inches(metres: number): string {
-  return `${Number((metres / 0.0254).toFixed(2))} in`;
+  return `${Number((metres / metresPerInch).toFixed(2))} in`;
 }
 
 /** The fields that differ from the fans as they are; a speed or rows given for those give way. */

@@ -1,9 +1,10 @@
+import { metresPerInch } from "@oncethrough/engine/quantity/inch-pound";
 import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
 import { parseQuantity } from "@oncethrough/engine/quantity/parse";
 
 /** m: what one press of a key changes a length by, and what one with Shift does. */
 export const lengthSteps = {
-  ip: { one: 0.0254, many: 6 * 0.0254 },
+  ip: { one: metresPerInch, many: 6 * metresPerInch },
   si: { one: 0.01, many: 0.1 },
 } as const;
 
@@ -21,7 +22,7 @@ export function steppedLength(length: number, system: UnitSystem): number {
 
 /** A length as a person would type it: whole inches or millimetres. */
 export function shortLength(length: number, system: UnitSystem): string {
-  return system === "ip" ? `${Math.round(length / 0.0254)} in` : `${Math.round(1000 * length)} mm`;
+  return system === "ip" ? `${Math.round(length / metresPerInch)} in` : `${Math.round(1000 * length)} mm`;
 }
 
 /** m of a length as typed in a field's range; undefined where the field has none. */

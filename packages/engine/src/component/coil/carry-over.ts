@@ -1,5 +1,7 @@
+import { metresPerInch } from "#quantity/inch-pound";
+
 /** Fin pitch at which the limit steps, 10 fins per inch, and both limits: 550 and 500 fpm. */
-const finsOfStep = 10 / 0.0254;
+const finsOfStep = 10 / metresPerInch;
 const openFins = 550 * 0.00508;
 const closeFins = 500 * 0.00508;
 

@@ -1,3 +1,4 @@
+import { metresPerInch } from "#quantity/inch-pound";
 import type { FinnedBank } from "./finned-bank.ts";
 import { wangPlainColburn, wangPlainFriction } from "./plain-fin.ts";
 
@@ -104,7 +105,7 @@ export function wetFrictionRatio(model: WetFrictionModel, bank: FinnedBank, reyn
     const held = Math.max(reynolds, 300);
     return Math.min(3, Math.max(1, wangWetFriction(bank, held, 8) / wangPlainFriction(bank, held)));
   }
-  const perInch = 0.0254 / bank.finPitch;
+  const perInch = metresPerInch / bank.finPitch;
   if (perInch <= 10) return 1.3 + (0.15 * Math.max(0, perInch - 6)) / 4;
   return 1.45 + (0.35 * Math.min(4, perInch - 10)) / 4;
 }

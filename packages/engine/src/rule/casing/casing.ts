@@ -1,6 +1,7 @@
 import type { PanelLoad } from "#arrangement/panel-load";
 import { visitLeaves } from "#arrangement/part";
 import { leakageFluxFromClass } from "#component/casing-leakage";
+import { metresPerInch } from "#quantity/inch-pound";
 import { casingLeakageClasses, casingLeakageTests, panelDeflectionLimit } from "#standard/casing-class";
 import { materials } from "#standard/material";
 import { type Machine, type Mend, machineRule, type Rule } from "../contract.ts";
@@ -165,7 +166,7 @@ export const casingRules: readonly Rule[] = [
     measures: "most between supports under the rail",
     quantity: "length",
     sense: "at most",
-    limit: 60 * 0.0254,
+    limit: 60 * metresPerInch,
     source: "hospital-master-specification supports 60 in apart",
     certainty: "read",
     byDefault: false,

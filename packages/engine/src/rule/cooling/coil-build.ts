@@ -1,6 +1,7 @@
 import { dryAirPressureDrop } from "#component/coil/air-pressure";
 import { sitePressure } from "#duty/standard-conditions";
 import { specificVolume } from "#fluid/moist-air";
+import { metresPerInch } from "#quantity/inch-pound";
 import type { ChilledWaterCoilDesign } from "#section/chilled-water-coil/design";
 import type { ChilledWaterCoilRating } from "#section/chilled-water-coil/rate";
 import { conditionRule, type Mend, machineRule, type Rule } from "../contract.ts";
@@ -93,7 +94,7 @@ export const coolingBuildRules: readonly Rule[] = [
     measures: "fins along the tubes",
     quantity: "pitch",
     sense: "at most",
-    limit: 12 / 0.0254 + 1e-6,
+    limit: 12 / metresPerInch + 1e-6,
     source: "usace-design-guide 12 fins per inch",
     certainty: "read",
     contested: "8 (a hospital), 10 (a campus), 12 (Army, Navy) fins per inch",

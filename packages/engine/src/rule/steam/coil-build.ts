@@ -1,3 +1,4 @@
+import { metresPerInch } from "#quantity/inch-pound";
 import type { SteamCoilDesign } from "#section/steam-coil/design";
 import type { SteamCoilRating } from "#section/steam-coil/rate";
 import { conditionRule, type Mend, machineRule, type Rule } from "../contract.ts";
@@ -33,7 +34,7 @@ export const steamBuildRules: readonly Rule[] = [
     measures: "fins along the tubes",
     quantity: "pitch",
     sense: "at most",
-    limit: 8 / 0.0254 + 1e-6,
+    limit: 8 / metresPerInch + 1e-6,
     source: "hospital-master-specification steam coils, 8 per inch",
     certainty: "read",
     remedy: "wider fins",

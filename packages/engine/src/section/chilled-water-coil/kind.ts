@@ -3,6 +3,7 @@ import { airSideWorking, liquidSideWorking } from "../coil/figures.ts";
 import { freezeFigureLines } from "../coil/freeze.ts";
 import { connectionFigureLines } from "../coil/liquid.ts";
 import { coilLosses } from "../coil/loss.ts";
+import { coilBuild } from "../coil/order.ts";
 import { defineKind } from "../contract.ts";
 import { coilSound } from "../passing-sound.ts";
 import { type ChilledWaterCoilDesign, chilledWaterCoilFields, prepareChilledWaterCoil } from "./design.ts";
@@ -32,7 +33,16 @@ export const chilledWaterCoil = defineKind({
   picture: drawChilledWaterCoil,
   sound: coilSound,
   losses: coilLosses,
-  orderBy: ["capacity", "sensibleCapacity", "liquidVolumeFlow", "liquidPressureDrop", "totalPressureLoss"],
+  orderBy: [
+    "capacity",
+    "sensibleCapacity",
+    "liquidVolumeFlow",
+    "liquidPressureDrop",
+    "totalPressureLoss",
+    "liquidEntering",
+    "liquidLeaving",
+  ],
+  orderBuild: coilBuild,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
     { figure: "leavingWetBulb", name: "leaving wet bulb", quantity: "temperature" },

@@ -1,4 +1,5 @@
 import { wetBulbFromHumidityRatio } from "#fluid/wet-bulb";
+import { metresPerInch } from "#quantity/inch-pound";
 import { inBothUnits } from "../both-units.ts";
 import { liquidCoilNotes } from "../coil/notes.ts";
 import type { Note, SectionCondition, Shortfall } from "../contract.ts";
@@ -65,8 +66,8 @@ export function coolingNotes(
 }
 
 /** m of fins above one pan: the closest that a public guide asks, and the most that the trade builds. */
-const closestPans = 24 * 0.0254;
-const widestPans = 48 * 0.0254;
+const closestPans = 24 * metresPerInch;
+const widestPans = 48 * metresPerInch;
 
 /** How much of the coil drains into one pan, against what guides ask. */
 function panNotes({ block, intermediatePans }: ChilledWaterCoilDesign, rating: ChilledWaterCoilRating): Note[] {

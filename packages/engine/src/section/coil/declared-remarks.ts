@@ -2,6 +2,7 @@ import type { Coil } from "#component/coil/coil";
 import { type Liquid, liquidDensity, liquidSpecificHeat } from "#fluid/liquid";
 import { moistAirSpecificHeat } from "#fluid/moist-air";
 import { steamLatentHeat } from "#fluid/steam";
+import { metresPerInch } from "#quantity/inch-pound";
 import {
   type DeclaredLiquidCoil,
   type DeclaredSteamCoil,
@@ -21,7 +22,7 @@ export function buildRemarks(
   { rows, fins, ...rest }: DeclaredLiquidCoil | DeclaredSteamCoil,
 ): readonly string[] {
   const circuits = "circuits" in rest ? rest.circuits : undefined;
-  const perInch = (pitch: number) => `${Number((pitch * 0.0254).toFixed(2))} per in`;
+  const perInch = (pitch: number) => `${Number((pitch * metresPerInch).toFixed(2))} per in`;
   const differs = (what: string, declared: string, here: string) =>
     `declared with ${declared} ${what}, the job's coil has ${here}`;
   return [

@@ -2,6 +2,7 @@ import { inletEffectFromClearance } from "#component/fan-system-effect";
 import { fanInletVelocity, massFromDiameter } from "#component/fan-wheel";
 import { motorFullLoadSpeed, motorNominalEfficiency } from "#component/motor";
 import { springNaturalFrequency } from "#component/spring";
+import { metresPerInch } from "#quantity/inch-pound";
 import type { Frame } from "../contract.ts";
 import { SectionProblem } from "../contract.ts";
 import { baseEnds, motorSize } from "./base.ts";
@@ -98,7 +99,7 @@ export function motorMass(values: Pick<FanValues, "motor" | "motorPower">): numb
 
 function checkRecord(values: FanValues): void {
   const { wheel, diameter } = values;
-  const inches = (metres: number) => `${(metres / 0.0254).toFixed(2).replace(/\.?0+$/, "")} in`;
+  const inches = (metres: number) => `${(metres / metresPerInch).toFixed(2).replace(/\.?0+$/, "")} in`;
   if (diameter < wheel.smallestDiameter * (1 - 1e-9) || diameter > wheel.largestDiameter * (1 + 1e-9)) {
     throw new SectionProblem(
       "diameter",
@@ -133,7 +134,7 @@ function gridOf(values: FanValues, frame: Frame): { readonly columns: number; re
   const rows = values.rows ?? possible.reduce((best, each) => (cellOf(each) > cellOf(best) ? each : best));
   const needed = 1.15 * values.diameter;
   if (cellOf(rows) < needed) {
-    const most = (cellOf(rows) / 1.15 / 0.0254).toFixed(1);
+    const most = (cellOf(rows) / 1.15 / metresPerInch).toFixed(1);
     throw new SectionProblem(
       "diameter",
       `${count} wheels in ${rows} row${rows === 1 ? "" : "s"} do not fit the cabinet, each with 15 % of room around it`,
@@ -162,7 +163,7 @@ function checkHousingFits(values: FanValues, reach: HousingReach, baseHeight: nu
   throw new SectionProblem(
     "diameter",
     `${count === 1 ? "the housing" : `${count} housings`} with base and room at the inlets do not fit the cabinet's ${which}`,
-    `at most ${Math.max(most / 0.0254, 0).toFixed(1)} in, or a larger cabinet`,
+    `at most ${Math.max(most / metresPerInch, 0).toFixed(1)} in, or a larger cabinet`,
   );
 }
 

@@ -6,6 +6,7 @@ import { fanFigures } from "./figures.ts";
 import { drawHousedFan } from "./housed-picture.ts";
 import { fanLosses } from "./losses.ts";
 import { fanNotes, fanShortfalls } from "./notes.ts";
+import { fanBuild } from "./order.ts";
 import { fanParts } from "./parts.ts";
 import { drawPlenumWheels } from "./plenum-picture.ts";
 import { completeFan, createFanRating, rateFan } from "./rate.ts";
@@ -31,6 +32,7 @@ export const fan = defineKind({
   wallPressure: (rating) =>
     rating.outletVelocity > 0 ? rating.entering.staticPressure : rating.leaving.staticPressure,
   orderBy: ["shaftPower", "flowPerFan", "staticPressure", "fanSpeed"],
+  orderBuild: fanBuild,
   sound: fanSound,
   losses: fanLosses,
   figures: fanFigures,

@@ -1,4 +1,5 @@
 import { leastSpringDeflection } from "#component/spring";
+import { metresPerInch } from "#quantity/inch-pound";
 import { standardFanDiameters } from "#standard/fan-diameter";
 import { inBothUnits } from "../both-units.ts";
 import type { Note, SectionCondition, Shortfall } from "../contract.ts";
@@ -133,7 +134,7 @@ function stoppedNotes(design: FanDesign, at: SectionCondition): readonly Note[] 
 /** What holds at every condition. */
 function builtNotes(design: FanDesign): readonly Note[] {
   const found: Note[] = [];
-  const inches = design.diameter / 0.0254;
+  const inches = design.diameter / metresPerInch;
   if (!standardFanDiameters.inches.some((each) => Math.abs(each - inches) < 0.02)) {
     found.push({
       what: "the wheel is not of the standard diameters; it would be made to order",

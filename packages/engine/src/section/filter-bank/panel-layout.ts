@@ -1,6 +1,5 @@
+import { metresPerInch as inch } from "#quantity/inch-pound";
 import { filterPanelSides, filterPanelSizes } from "#standard/filter-panel";
-
-const inch = 0.0254;
 
 /** Panels in a grid: widths of the columns and heights of the rows, inches. */
 export interface PanelGrid {

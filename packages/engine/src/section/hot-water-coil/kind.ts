@@ -5,6 +5,7 @@ import { freezestatFigureLines, freezestatNotes, freezestatWorking } from "../co
 import { connectionFigureLines } from "../coil/liquid.ts";
 import { coilLosses } from "../coil/loss.ts";
 import { liquidCoilNotes } from "../coil/notes.ts";
+import { coilBuild } from "../coil/order.ts";
 import { heatingHeld } from "../coil/steam-notes.ts";
 import { defineKind } from "../contract.ts";
 import { coilSound } from "../passing-sound.ts";
@@ -31,7 +32,15 @@ export const hotWaterCoil = defineKind({
   picture: drawHotWaterCoil,
   sound: coilSound,
   losses: coilLosses,
-  orderBy: ["capacity", "liquidVolumeFlow", "liquidPressureDrop", "totalPressureLoss"],
+  orderBy: [
+    "capacity",
+    "liquidVolumeFlow",
+    "liquidPressureDrop",
+    "totalPressureLoss",
+    "liquidEntering",
+    "liquidLeaving",
+  ],
+  orderBuild: coilBuild,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
     { figure: "capacity", name: "capacity", quantity: "power" },

@@ -5,6 +5,7 @@ import { freezeFigureLines } from "../coil/freeze.ts";
 import { connectionFigureLines } from "../coil/liquid.ts";
 import { coilLosses } from "../coil/loss.ts";
 import { liquidCoilNotes } from "../coil/notes.ts";
+import { coilBuild } from "../coil/order.ts";
 import { defineKind } from "../contract.ts";
 import { coilSound } from "../passing-sound.ts";
 import { prepareRecoveryCoil, type RecoveryCoilDesign, recoveryCoilFields } from "./design.ts";
@@ -26,7 +27,15 @@ export const recoveryCoil = defineKind({
   picture: drawRecoveryCoil,
   sound: coilSound,
   losses: coilLosses,
-  orderBy: ["capacity", "liquidVolumeFlow", "liquidPressureDrop", "totalPressureLoss"],
+  orderBy: [
+    "capacity",
+    "liquidVolumeFlow",
+    "liquidPressureDrop",
+    "totalPressureLoss",
+    "liquidEntering",
+    "liquidLeaving",
+  ],
+  orderBuild: coilBuild,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
     { figure: "capacity", name: "heat recovered", quantity: "power" },

@@ -1,6 +1,7 @@
 import { finEfficiency, surfaceEfficiency } from "#component/finned-surface/fin-efficiency";
 import { inBothUnits } from "../both-units.ts";
 import { compareDeclaredSteam } from "../coil/declared.ts";
+import { coilBuild } from "../coil/order.ts";
 import { steamFigureLines, steamSideWorking } from "../coil/steam-figures.ts";
 import { heatingHeld, steamCoilNotes } from "../coil/steam-notes.ts";
 import { defineKind } from "../contract.ts";
@@ -24,6 +25,8 @@ export const steamCoilFaceBypass = defineKind({
   parts: faceBypassParts,
   picture: drawFaceBypass,
   losses: faceBypassLosses,
+  orderBy: ["capacity", "steamGaugePressure", "condensate", "leavingDryBulb", "totalPressureLoss"],
+  orderBuild: coilBuild,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
     { figure: "faceShare", name: "share of the air over the lanes", quantity: "share" },

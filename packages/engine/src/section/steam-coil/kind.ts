@@ -2,6 +2,7 @@ import { inBothUnits } from "../both-units.ts";
 import { compareDeclaredSteam } from "../coil/declared.ts";
 import { airSideWorking } from "../coil/figures.ts";
 import { coilLosses } from "../coil/loss.ts";
+import { coilBuild } from "../coil/order.ts";
 import { steamFigureLines, steamSideWorking } from "../coil/steam-figures.ts";
 import { heatingHeld, steamCoilNotes } from "../coil/steam-notes.ts";
 import { defineKind, type Note } from "../contract.ts";
@@ -26,6 +27,8 @@ export const steamCoil = defineKind({
   picture: drawSteamCoil,
   sound: coilSound,
   losses: coilLosses,
+  orderBy: ["capacity", "steamGaugePressure", "condensate", "leavingDryBulb", "totalPressureLoss"],
+  orderBuild: coilBuild,
   figures: steamFigureLines,
   working: [
     ...steamSideWorking<SteamCoilDesign, SteamCoilRating>(),

@@ -110,8 +110,9 @@ const listings: Readonly<Record<TakeoffList, (output: TakeoffOutput) => Listing>
   }),
   orders: ({ orders }) => ({
     columns: [words("section"), words("ordered by"), { name: "figure", isFigure: true }, words("at")],
-    rows: orders.flatMap(({ owner, condition, figures, declared }) => {
-      const rated = figures.map((each) => [owner, each.name, each, condition]);
+    rows: orders.flatMap(({ owner, condition, figures, build, declared }) => {
+      const built = build.map((each) => [owner, each.name, "text" in each ? each.text : each, ""]);
+      const rated = [...built, ...figures.map((each) => [owner, each.name, each, condition])];
       if (declared === undefined) return rated;
       const by = declaredName(declared);
       return [...rated, ...declared.figures.map((each) => [owner, `${each.name}, declared`, each, by])];

@@ -62,7 +62,8 @@ const order = record(
   {
     owner: text("name of the section"),
     condition: text("at which the first figure is greatest"),
-    figures: listOf(figure),
+    figures: listOf(figure, "entering air, and what is asked of the part there"),
+    build: listOf({ anyOf: [figure, record({ name: text(), text: text() })] }, "what it is to be built as"),
     declared: record({ number: text("of the declared rating"), revision: text(), figures: listOf(figure) }),
   },
   "declared",
