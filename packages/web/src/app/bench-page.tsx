@@ -22,6 +22,8 @@ import { actOfKey } from "./page-keys.ts";
 import { Sheets } from "./sheets.tsx";
 import { toNextTheme, useTheme } from "./theme.ts";
 import "./page.css";
+import "./print.css";
+import { SheetHead } from "./sheet-head.tsx";
 
 /** What judges the machine comes right behind the page. */
 const FindingsPanel = lazy(() => import("#panel/findings-panel.tsx"));
@@ -65,6 +67,7 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: dropping a file is also done by the open dialog
     <div className="page" onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
+      <SheetHead />
       <HeaderBar store={store} />
       <ConditionBar />
       <main>

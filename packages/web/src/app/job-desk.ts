@@ -84,9 +84,13 @@ export function createJobDesk(
 
   takeDraft(store, storage);
   rememberJob(storage, store.getState().file);
+  let wasKept = true;
   store.subscribe((now, before) => {
+    if (now.text === before.text && now.file === before.file) return;
     if (now.file !== before.file) rememberJob(storage, now.file);
-    if (now.text !== before.text || now.file !== before.file) keepDraft(storage, now.file, now.text);
+    const isKept = keepDraft(storage, now.file, now.text);
+    if (!isKept && wasKept) say(store, "the browser has no room to keep unsaved text; save often");
+    wasKept = isKept;
   });
   return {
     server,

@@ -13,6 +13,7 @@ import { WorkContext } from "#view/use-work";
 import { startWorker } from "#work/page-port";
 import { WorkDesk } from "#work/work-desk";
 import { BenchPage } from "./bench-page.tsx";
+import { watchDisk } from "./disk-watch.ts";
 import { createJobDesk, exampleFile, servedFile } from "./job-desk.ts";
 import { type JobServer, jobServer, takeToken } from "./job-server.ts";
 import { shippedBooks, shippedCatalogue, shippedExamples, shippedProfiles } from "./shipped-texts.ts";
@@ -45,6 +46,7 @@ async function start(): Promise<void> {
   const store = createBenchStore(openedBench(file, catalogue, "ip"), catalogue, readShop(books));
   const desk = createJobDesk(store, isServed ? server : undefined, examples, localStorage, window);
   solveRest(store);
+  if (server !== undefined && isServed) watchDisk(store, server, window);
   createRoot(place).render(
     <StrictMode>
       <BenchContext value={store}>

@@ -33,6 +33,8 @@ export interface BenchActions {
   readonly takeWaiver: (line: FindingLine) => void;
   readonly open: (file: JobFile, text?: string) => void;
   readonly markSaved: (file: JobFile) => void;
+  /** Another hand has stored another text. */
+  readonly takeFromDisk: (file: JobFile) => void;
   readonly notice: (notice: Notice | undefined) => void;
   readonly pick: (path: string) => void;
   readonly pickBeside: (by: 1 | -1) => void;
@@ -80,6 +82,7 @@ export function createBenchStore(first: BenchState, catalogue: Catalogue, shop: 
       waive: (waiver) => to((state) => ruleWaived(state, waiver, catalogue)),
       takeWaiver: (line) => to((state) => waiverTaken(state, line, catalogue)),
       open: (file, text) => to((state) => transition.opened(state, file, catalogue, text)),
+      takeFromDisk: (file) => to((state) => transition.takenFromDisk(state, file, catalogue)),
       markSaved: (file) => to((state) => transition.saved(state, file)),
       notice: (notice) => to((state) => transition.noticed(state, notice)),
       pick: (path) => to((state) => transition.pickedPart(state, path)),

@@ -93,6 +93,13 @@ export function saved(state: BenchState, file: JobFile): BenchState {
   return { ...state, file, notice: { text: `saved ${file.name}`, weight: "information" } };
 }
 
+/** The text that another hand has stored in place of the one that stands here, as a step that can be undone. */
+export function takenFromDisk(state: BenchState, file: JobFile, catalogue: Catalogue): BenchState {
+  const taken = edited(state, `${file.name} as changed on the disk`, file.storedText, catalogue);
+  const text = `${file.name} was changed on the disk and is taken as it stands there; undo shows it as it was`;
+  return { ...taken, file, notice: { text, weight: "information" } };
+}
+
 /** Something to tell the person, or nothing any more. */
 export function noticed(state: BenchState, notice: Notice | undefined): BenchState {
   return { ...state, notice };

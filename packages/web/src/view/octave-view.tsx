@@ -47,7 +47,7 @@ function Chart({ sound, width }: { sound: SoundJob; width: number }) {
   }, [unit, duty, rating, width, height]);
   if (list === undefined) return <p className="quiet">the fan stands, or this condition is not solved</p>;
   return (
-    <svg width={width} height={height} role="img" aria-label={list.title}>
+    <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={list.title}>
       <PaintedList list={list} placing={placedAt(list, 1, 0, 0)} />
     </svg>
   );
