@@ -43,8 +43,10 @@ export function useGoHands({ save }: GoHands): (way: Way) => void {
     switch (way.to) {
       case "part":
         actions.pick(way.path);
-        if (way.condition !== undefined) actions.pickCondition(way.condition);
         return focusSoon('[role="listbox"][aria-orientation="horizontal"]');
+      case "finding":
+        actions.pickFinding(way.key, way.index);
+        return focusSoon(".finding-open > div > button, .finding-open button");
       case "figure":
         actions.pick(way.path);
         if (bench.getState().openWorking !== way.figure) actions.toggleWorking(way.figure);

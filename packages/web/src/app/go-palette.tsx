@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useContext, useEffect, useMemo, useRef, useState } from "react";
 import { foundEntries, type GoEntry, goEntries } from "#state/go-entries";
 import { BenchContext } from "#view/use-bench";
+import { useFindingLines } from "#view/use-findings";
 import "./go-palette.css";
 import { type GoHands, useGoHands } from "./go-hands.ts";
 
@@ -16,7 +17,8 @@ interface PaletteProps {
 export default function GoPalette({ hands, onClose }: PaletteProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const bench = useContext(BenchContext)!;
-  const entries = useMemo(() => goEntries(bench.getState(), bench.getState().catalogue), [bench]);
+  const findings = useFindingLines();
+  const entries = useMemo(() => goEntries(bench.getState(), bench.getState().catalogue, findings), [bench, findings]);
   const [typed, setTyped] = useState("");
   const [place, setPlace] = useState(0);
   const go = useGoHands(hands);

@@ -8,10 +8,12 @@ export function SheetHead() {
   if (duty === undefined) return null;
   return (
     <div className="sheet-head">
-      <strong>{duty.tag}</strong>
-      <span>{[duty.customer, duty.service].filter(Boolean).join(", ")}</span>
-      <span className="sheet-condition">{condition}</span>
-      <span className="quiet">{file.split("/").at(-1)}</span>
+      <p>
+        <strong>{duty.tag}</strong>
+        <span>{[duty.customer, duty.service].filter(Boolean).join(", ")}</span>
+        <span className="sheet-condition">{condition}</span>
+        <span className="quiet">{file.split("/").at(-1)}</span>
+      </p>
     </div>
   );
 }

@@ -104,11 +104,16 @@ export function createCodeEditor(root: ShadowRoot, text: string, events: CodeEdi
     },
     setProblems: (problems) => view.dispatch(setDiagnostics(view.state, within(problems, view.state.doc.length))),
     markLines: (span) => {
-      const effects: StateEffect<unknown>[] = [setMark.of(span)];
-      if (span !== undefined && !view.hasFocus && span.start <= view.state.doc.length) {
-        effects.push(EditorView.scrollIntoView(span.start, { y: "start", yMargin: 24 }));
-      }
-      view.dispatch({ effects });
+      view.dispatch({ effects: setMark.of(span) });
+      if (span === undefined || view.hasFocus || span.start > view.state.doc.length) return;
+      const { start } = span;
+      // Only the editor scrolls: the page stays where the hand is.
+      view.requestMeasure({
+        read: () => view.lineBlockAt(Math.min(start, view.state.doc.length)).top,
+        write: (top) => {
+          view.scrollDOM.scrollTop = Math.max(0, top - 24);
+        },
+      });
     },
     moveTo: (offset) => {
       const anchor = Math.min(offset, view.state.doc.length);

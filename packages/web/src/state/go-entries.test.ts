@@ -5,7 +5,7 @@ import { fieldEdited } from "./transitions.ts";
 
 const bench = sampleBench();
 bench.sound?.book.rating(bench.condition);
-const entries = goEntries(bench, catalogue);
+const entries = goEntries(bench, catalogue, []);
 const first = (typed: string) => foundEntries(entries, typed, 10)[0];
 
 describe("search and go", () => {
@@ -29,6 +29,6 @@ describe("search and go", () => {
   it("names the step that undo takes back, and offers none where there is none", () => {
     expect(entries.some(({ key }) => key === "command undo")).toBe(false);
     const edited = fieldEdited(bench, "duty.tag", "T-9", catalogue);
-    expect(goEntries(edited, catalogue).find(({ key }) => key === "command undo")?.name).toBe("undo: tag T-9");
+    expect(goEntries(edited, catalogue, []).find(({ key }) => key === "command undo")?.name).toBe("undo: tag T-9");
   });
 });

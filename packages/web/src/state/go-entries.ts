@@ -1,9 +1,11 @@
 import { textKey } from "@oncethrough/engine/form/key";
 import { jobFields, sectionKind } from "@oncethrough/engine/job/job";
+import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
 import { type BenchState, sectionPath, type UnitView, unitViews } from "./bench-state.ts";
 import { type ComponentNames, fieldRows } from "./field-rows.ts";
 import { sectionFigures } from "./figures.ts";
-import { notesAt, unmetOf } from "./findings.ts";
+import { type FindingLine, sortedLines, standingOf } from "./finding-lines.ts";
+import { valueWords } from "./finding-words.ts";
 
 /** What the page does of itself, by name. */
 export type Command =
@@ -28,7 +30,8 @@ export type Command =
 
 /** Where an entry leads. */
 export type Way =
-  | { readonly to: "part"; readonly path: string; readonly condition?: string }
+  | { readonly to: "part"; readonly path: string }
+  | { readonly to: "finding"; readonly key: string; readonly index: number }
   | { readonly to: "figure"; readonly path: string; readonly figure: string }
   | { readonly to: "field"; readonly part: string; readonly path: string }
   | { readonly to: "condition"; readonly key: string }
@@ -46,12 +49,16 @@ export interface GoEntry {
 }
 
 /** Everything that can be gone to, in the order in which equals are shown. */
-export function goEntries(state: BenchState, catalogue: ComponentNames): readonly GoEntry[] {
+export function goEntries(
+  state: BenchState,
+  catalogue: ComponentNames,
+  findings: readonly FindingLine[],
+): readonly GoEntry[] {
   return [
     ...sectionEntries(state),
     ...commandEntries(state),
     ...conditionEntries(state),
-    ...findingEntries(state),
+    ...findingEntries(findings, state.system),
     ...figureEntries(state),
     ...fieldEntries(state, catalogue),
   ];
@@ -111,34 +118,14 @@ function conditionEntries({ sound }: BenchState): readonly GoEntry[] {
   }));
 }
 
-function findingEntries({ sound, condition }: BenchState): readonly GoEntry[] {
-  if (sound === undefined) return [];
-  const { book } = sound;
-  const pathOf = (name: string) => {
-    const index = sound.job.unit.sections.findIndex((section) => section.name === name);
-    return index < 0 ? "unit.casing" : sectionPath(index);
-  };
-  const rating = book.known(condition);
-  return [
-    ...unmetOf(book).map(
-      (unmet): GoEntry => ({
-        key: `unmet ${unmet.section} ${unmet.what}`,
-        kind: "finding",
-        name: unmet.what,
-        detail: `${unmet.section}, ${unmet.condition.name}`,
-        way: { to: "part", path: pathOf(unmet.section), condition: unmet.condition.key },
-      }),
-    ),
-    ...(rating === undefined ? [] : notesAt(book, rating)).map(
-      ({ section, what }, place): GoEntry => ({
-        key: `note ${place}`,
-        kind: "finding",
-        name: what,
-        detail: section,
-        way: { to: "part", path: pathOf(section) },
-      }),
-    ),
-  ];
+function findingEntries(lines: readonly FindingLine[], system: UnitSystem): readonly GoEntry[] {
+  return sortedLines(lines).map((line) => ({
+    key: `finding ${line.key}`,
+    kind: "finding",
+    name: line.rule,
+    detail: `${line.section}, ${standingOf(line)}, ${valueWords(line, system)}`,
+    way: { to: "finding", key: line.key, index: line.index },
+  }));
 }
 
 function figureEntries({ sound, condition, system }: BenchState): readonly GoEntry[] {

@@ -87,7 +87,13 @@ function Chart({ sound, width }: { sound: SoundJob; width: number }) {
   if (drawn === undefined || list === undefined) return <p className="quiet">the fan stands at every condition</p>;
   return (
     <>
-      <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={chartWords(drawn, points, condition)}>
+      <svg
+        width={width}
+        height={height}
+        viewBox={`0 0 ${width} ${height}`}
+        role="img"
+        aria-label={chartWords(drawn, points, condition)}
+      >
         <PaintedList list={list} placing={placedAt(drawn, 1, 0, 0)} />
       </svg>
       <p className="quiet">

@@ -44,7 +44,13 @@ function Chart({ sound, width }: { sound: SoundJob; width: number }) {
   const list = useEasedList(drawn, `${width} ${system} ${scale} ${drawn?.box.height}`) ?? drawn;
   if (drawn === undefined || list === undefined) return <p className="quiet">this condition is not solved</p>;
   return (
-    <svg width={width} height={drawn.box.height} viewBox={`0 0 ${width} ${drawn.box.height}`} role="img" aria-label={drawn.title}>
+    <svg
+      width={width}
+      height={drawn.box.height}
+      viewBox={`0 0 ${width} ${drawn.box.height}`}
+      role="img"
+      aria-label={drawn.title}
+    >
       <PaintedList list={list} placing={placedAt(drawn, 1, 0, 0)} />
     </svg>
   );
