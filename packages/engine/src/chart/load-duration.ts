@@ -62,10 +62,7 @@ export function loadDuration(
     box: { x: 0, y: 0, width, height },
     items: [
       words("duration-title", "strong", [field.left, 14], title),
-      words("duration-remark", "quiet", [field.right, 14], "ring: the highest of the job's own conditions", {
-        size: "small",
-        anchor: "end",
-      }),
+      ...(curves.some(({ design }) => design > 0) ? ringItems(field, curves.length) : []),
       ...scales(field, hours, top, x, y),
       ...curves.map(({ key, ink, path, name }) => line(`duration-${key}`, ink, path, { label: name })),
       ...curves.flatMap(({ key, ink, name, design }) =>
@@ -93,6 +90,15 @@ export function loadDuration(
 
 function isDrawn({ key, peak }: { readonly key: string; readonly peak: number }): boolean {
   return peak > 0 && drawn.some((each) => each.key === key);
+}
+
+/** What the rings mean, below the names of the curves. */
+function ringItems({ right, top }: Field, curves: number): readonly DisplayItem[] {
+  const y = top + 12 + curves * 34;
+  return [
+    circle("duration-ring", "quiet", [right + 22, y - 4], 3.5, { fill: "paper" }),
+    words("duration-ring-words", "quiet", [right + 36, y], "at the job's conditions", { size: "small" }),
+  ];
 }
 
 interface Field {

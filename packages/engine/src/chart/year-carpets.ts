@@ -1,14 +1,25 @@
 import type { QuantityKind, UnitSystem } from "#quantity/kind";
 import { displayUnit, toDisplay } from "#quantity/print";
 import type { Ink } from "#section/display";
+import type { WeatherYear } from "#weather/weather-year";
+import type { HourLists } from "#year/hour-figures";
 import type { YearHours } from "#year/year-hours";
 import { type CarpetClass, type CarpetList, carpetPlot } from "./carpet-plot.ts";
 import { niceRange, niceStep, tickText } from "./ticks.ts";
 import { yearTitle } from "./year-title.ts";
 
+/** What pictures ask of a solved year; plain data, so that it may come from a worker. */
+export interface PicturedYear {
+  readonly lists: HourLists;
+  readonly unsolved: YearHours["unsolved"];
+  readonly plan: Pick<YearHours["plan"], "hours" | "humidityRatio" | "pressure"> & {
+    readonly weather: Pick<WeatherYear, "dryBulb" | "origin">;
+  };
+}
+
 /** What a year's pictures are drawn on. */
 export interface YearPictureOptions {
-  readonly year: YearHours;
+  readonly year: PicturedYear;
   readonly system: UnitSystem;
   /** pt. */
   readonly width: number;
@@ -123,7 +134,7 @@ export function freezeMarginCarpet({ year, system, width }: YearPictureOptions):
   });
 }
 
-function standingClass({ lists }: YearHours): readonly CarpetClass[] {
+function standingClass({ lists }: PicturedYear): readonly CarpetClass[] {
   return lists.running.includes(0) ? [standing] : [];
 }
 

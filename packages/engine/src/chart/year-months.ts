@@ -191,12 +191,12 @@ function money(amount: number): string {
   return Math.round(amount).toLocaleString("en-US");
 }
 
-/** The number alone; from ten thousand on by thousands or millions. */
+/** The number alone; from a thousand on by thousands or millions. */
 function compactFigure(text: string): string {
   const number = text.replace(/ .*$/, "");
   const value = Number(number.replaceAll(",", ""));
   if (value >= 999_500) return `${(value / 1e6).toFixed(2)}M`;
-  return value >= 9_995 ? `${(value / 1e3).toFixed(value >= 99_950 ? 0 : 1)}k` : number;
+  return value >= 999.5 ? `${(value / 1e3).toFixed(value >= 99_950 ? 0 : 1)}k` : number;
 }
 
 function compact(tick: number, step: number): string {

@@ -7,6 +7,7 @@ import { PartPanel } from "#panel/part-panel.tsx";
 import { PriceBar } from "#panel/price-bar.tsx";
 import { TextPanel } from "#panel/text-panel.tsx";
 import { NotesHere, UnmetList } from "#panel/unmet-list.tsx";
+import { YearBand } from "#panel/year-band.tsx";
 import { isDirty } from "#state/bench-state";
 import { AirwayView } from "#view/airway-view.tsx";
 import { FanView, useFanInHand } from "#view/fan-view.tsx";
@@ -75,6 +76,7 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
         <PartPanel />
         <div className="lower">
           <AlternativesBand />
+          <YearBand />
           <div className="lower-left">
             <ChartInHand />
             <TextPanel />

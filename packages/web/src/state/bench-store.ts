@@ -1,4 +1,5 @@
 import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import type { Condition } from "@oncethrough/engine/duty/condition";
 import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
 import type { ShopReading } from "@oncethrough/engine/takeoff/read-shop";
 import { createStore, type StoreApi } from "zustand/vanilla";
@@ -41,6 +42,8 @@ export interface BenchActions {
   /** Opens a finding and picks its section; undefined closes. */
   readonly pickFinding: (finding: string | undefined, index?: number) => void;
   readonly pickCondition: (key: string) => void;
+  /** An hour of a year in place of a condition of the job. */
+  readonly pickHour: (hour: Condition) => void;
   readonly setSystem: (system: UnitSystem) => void;
   readonly setView: (view: UnitView) => void;
   /** Asks which section is to be put at a place; undefined: none any more. */
@@ -89,6 +92,7 @@ export function createBenchStore(first: BenchState, catalogue: Catalogue, shop: 
       pickBeside: (by) => to((state) => transition.pickedBeside(state, by)),
       pickFinding: (finding, index = -1) => to((state) => transition.pickedFinding(state, finding, index)),
       pickCondition: (key) => to((state) => transition.pickedCondition(state, key)),
+      pickHour: (hour) => to((state) => transition.pickedHour(state, hour)),
       setSystem: (system) => to((state) => transition.withSystem(state, system)),
       setView: (view) => to((state) => transition.withView(state, view)),
       addAt: (at) => to((state) => transition.addingSection(state, at)),

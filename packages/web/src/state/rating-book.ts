@@ -1,3 +1,4 @@
+import type { Condition } from "@oncethrough/engine/duty/condition";
 import type { Job } from "@oncethrough/engine/job/job";
 import { atLargestFlow, fastestFanSpeed } from "@oncethrough/engine/unit/largest-flow";
 import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
@@ -8,6 +9,8 @@ export class RatingBook {
   readonly job: Job;
   readonly #ratings = new Map<string, UnitRating>();
   readonly #failures = new Map<string, string>();
+  /** An hour of a year, besides the job's own conditions: the latest that was in hand. */
+  #hour: { readonly condition: Condition; rating: UnitRating | undefined } | undefined;
   /** A near start for the next. */
   #latest: UnitRating | undefined;
   readonly #largest = new Map<string, UnitRating | undefined>();
@@ -16,8 +19,32 @@ export class RatingBook {
     this.job = job;
   }
 
+  /** Takes an hour of a year in hand; the one before is put away. */
+  takeHour(condition: Condition): void {
+    this.#hour = { condition, rating: undefined };
+  }
+
+  /** The hour in hand. */
+  get hour(): Condition | undefined {
+    return this.#hour?.condition;
+  }
+
+  #hourRating(hour: NonNullable<RatingBook["hour"]>, known: UnitRating | undefined): UnitRating | undefined {
+    if (known !== undefined) return known;
+    try {
+      return rateUnit(this.job.unit, hour, createUnitRating(this.job.unit, hour, this.#latest));
+    } catch {
+      return undefined;
+    }
+  }
+
   /** The rating at the condition of that key; undefined when the job has no such condition, or when it broke. */
   rating(key: string): UnitRating | undefined {
+    if (this.#hour?.condition.key === key) {
+      this.#hour.rating = this.#hourRating(this.#hour.condition, this.#hour.rating);
+      this.#latest = this.#hour.rating ?? this.#latest;
+      return this.#hour.rating;
+    }
     const known = this.#ratings.get(key);
     if (known !== undefined || this.#failures.has(key)) return known;
     const condition = this.job.conditions.find((each) => each.key === key);
@@ -36,6 +63,7 @@ export class RatingBook {
 
   /** The rating when it is solved already. */
   known(key: string): UnitRating | undefined {
+    if (this.#hour?.condition.key === key) return this.#hour.rating;
     return this.#ratings.get(key);
   }
 

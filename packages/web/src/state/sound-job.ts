@@ -33,7 +33,9 @@ export function readText(text: string, catalogue: Catalogue, before: SoundJob | 
   const prices = { books: undefined, order: undefined, offer: undefined };
   const names = job.unit.sections.map(({ name }) => name);
   const machine = keptMachine(names, before?.machine);
-  return { reading, sound: { text, job, reading, book: new RatingBook(job), machine, prices } };
+  const book = new RatingBook(job);
+  if (before?.book.hour !== undefined) book.takeHour(before.book.hour);
+  return { reading, sound: { text, job, reading, book, machine, prices } };
 }
 
 /** The problems that keep the text from being a job. */

@@ -1,4 +1,5 @@
 import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import type { Condition } from "@oncethrough/engine/duty/condition";
 import { textKey } from "@oncethrough/engine/form/key";
 import { removeAt, spliceEdit } from "@oncethrough/engine/form/splice";
 import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
@@ -128,6 +129,12 @@ export function pickedCondition(state: BenchState, condition: string): BenchStat
   return { ...state, condition };
 }
 
+/** An hour of a year is in hand, as a condition besides those of the job. */
+export function pickedHour(state: BenchState, hour: Condition): BenchState {
+  state.sound?.book.takeHour(hour);
+  return { ...state, condition: hour.key };
+}
+
 /** Inch-pound or international units for what is read. */
 export function withSystem(state: BenchState, system: UnitSystem): BenchState {
   return { ...state, system };
@@ -201,6 +208,7 @@ function followed(path: string, before: SoundJob | undefined, now: SoundJob | un
 /** The condition in hand, or the first of the job when it is there no longer. */
 function heldCondition(key: string, sound: SoundJob | undefined): string {
   const conditions = sound?.job.conditions ?? [];
+  if (sound?.book.hour?.key === key) return key;
   if (conditions.length === 0 || conditions.some((condition) => condition.key === key)) return key;
   return conditions[0]?.key ?? key;
 }

@@ -4,6 +4,7 @@ import { type Profile, readProfiles } from "@oncethrough/engine/rule/profile";
 import { rules } from "@oncethrough/engine/rule/rules";
 import { readShop } from "@oncethrough/engine/takeoff/read-shop";
 import type { ShopBooks } from "@oncethrough/engine/takeoff/shop-book";
+import type { WeatherYear } from "@oncethrough/engine/weather/weather-year";
 import type { RatingBook } from "#state/rating-book";
 import { readText } from "#state/sound-job";
 import type { ShelfTexts } from "./task.ts";
@@ -16,6 +17,7 @@ export class BookShelf {
   readonly catalogue: Catalogue;
   readonly #profiles: ReadonlyMap<string, Profile>;
   readonly #shop: ShopBooks | undefined;
+  #weather: { readonly name: string; readonly weather: WeatherYear } | undefined;
   readonly #books = new Map<string, RatingBook>();
   #proof: Proof | undefined;
 
@@ -51,6 +53,17 @@ export class BookShelf {
     this.#books.set(text, book);
     for (const oldest of [...this.#books.keys()].slice(0, -booksKept)) this.#books.delete(oldest);
     return book;
+  }
+
+  /** Keeps a year of weather by its name, in place of the one before. */
+  keepWeather(name: string, weather: WeatherYear): void {
+    this.#weather = { name, weather };
+  }
+
+  /** @throws Error when no weather of that name was lent */
+  weather(name: string): WeatherYear {
+    if (this.#weather?.name === name) return this.#weather.weather;
+    throw new Error("the weather is not at hand any more; choose the file again");
   }
 
   /** @throws Error when nobody knows a profile of that name */

@@ -40,6 +40,7 @@ async function work({ id, task }: Extract<ToWorker, { say: "do" }>): Promise<voi
 
 self.addEventListener("message", ({ data }: MessageEvent<ToWorker>) => {
   if (data.say === "shelf") desk.shelf = new BookShelf(data.texts);
+  else if (data.say === "weather") desk.shelf?.keepWeather(data.name, data.weather);
   else if (data.say === "stop") stopped.add(data.id);
   else desk.before = desk.before.then(() => work(data));
 });

@@ -14,6 +14,7 @@ import { compareJobs } from "./compare-jobs.ts";
 import { judgeJob, mendFinding } from "./judge-job.ts";
 import { sizeDuty } from "./size-duty.ts";
 import type { AlternativesTask, CoilAlternatives, FanAlternatives, Results, SystemCurvesTask, Task } from "./task.ts";
+import { tellYear } from "./told-year.ts";
 
 /** Does a task by steps; yields how far it is, 0…1, wherever it may be stopped. */
 export function perform(task: Task, shelf: BookShelf): Generator<number, Results[Task["kind"]]> {
@@ -32,6 +33,8 @@ export function perform(task: Task, shelf: BookShelf): Generator<number, Results
       return mendFinding(task, shelf);
     case "comparison":
       return compareJobs(task, shelf);
+    case "year":
+      return tellYear(task, shelf);
   }
 }
 

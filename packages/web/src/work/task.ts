@@ -1,4 +1,5 @@
 import type { FanSystemCurve } from "@oncethrough/engine/chart/fan-system";
+import type { PicturedYear } from "@oncethrough/engine/chart/year-carpets";
 import type { Digest } from "@oncethrough/engine/compare/digest";
 import type { InputChange } from "@oncethrough/engine/compare/input-changes";
 import type { CoilChoice } from "@oncethrough/engine/design/coil-alternative";
@@ -7,10 +8,19 @@ import type { Fix } from "@oncethrough/engine/mending/smallest-fix";
 import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
 import type { Choice } from "@oncethrough/engine/sizing/workroom";
 import type { ShopFiles } from "@oncethrough/engine/takeoff/read-shop";
+import type { WeatherYear } from "@oncethrough/engine/weather/weather-year";
+import type { YearReport } from "@oncethrough/engine/year/year-report";
 import type { Judgement } from "#state/finding-lines";
 
 /** Long work that the page hands to its worker. A task is plain data: all that its result follows from. */
-export type Task = AlternativesTask | SystemCurvesTask | SizingTask | FindingsTask | FixTask | ComparisonTask;
+export type Task =
+  | AlternativesTask
+  | SystemCurvesTask
+  | SizingTask
+  | FindingsTask
+  | FixTask
+  | ComparisonTask
+  | YearTask;
 
 /** Other ways to build a section. */
 export interface AlternativesTask {
@@ -62,12 +72,38 @@ export interface ComparisonTask {
   readonly system: UnitSystem;
 }
 
+/** Every hour of a year. */
+export interface YearTask {
+  readonly kind: "year";
+  /** The job. */
+  readonly text: string;
+  /** Name under which the weather was lent to the worker; undefined: made up from the design days. */
+  readonly weather: string | undefined;
+}
+
+/** A solved year as the page shows it. */
+export interface YearResult {
+  /** Where the weather was taken. */
+  readonly place: string;
+  readonly report: Omit<YearReport, "findings">;
+  /** Rules that decide and are missed in some hour. */
+  readonly rules: readonly {
+    readonly rule: string;
+    readonly section: string;
+    readonly margin: number;
+    readonly at: number;
+    readonly missed: number;
+  }[];
+  readonly year: PicturedYear;
+}
+
 /** What each kind of task comes to; copied from the worker to the page, so plain data too. */
 export interface Results {
   readonly "coil alternatives": CoilAlternatives;
   readonly "fan alternatives": FanAlternatives;
   readonly "system curves": readonly FanSystemCurve[];
   readonly sizing: SizingResult;
+  readonly year: YearResult;
   readonly findings: Judgement;
   readonly "smallest fix": FoundFix;
   readonly comparison: Comparison;
@@ -144,6 +180,7 @@ export interface ShelfTexts {
 /** From the page to the worker. */
 export type ToWorker =
   | { readonly say: "shelf"; readonly texts: ShelfTexts }
+  | { readonly say: "weather"; readonly name: string; readonly weather: WeatherYear }
   | { readonly say: "do"; readonly id: number; readonly task: Task }
   | { readonly say: "stop"; readonly id: number };
 

@@ -1,3 +1,4 @@
+import type { WeatherYear } from "@oncethrough/engine/weather/weather-year";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { FromWorker, Results, ShelfTexts, Task, ToWorker } from "./task.ts";
 
@@ -17,16 +18,23 @@ export interface WorkPort {
 /** Results that are kept, so that going back in the history shows them at once. */
 const resultsKept = 100;
 
+/** Years of them, which are large. */
+const yearsKept = 4;
+
 /** What a task is kept under. */
 export function taskKey(task: Task): string {
   return JSON.stringify(task);
 }
 
-/** A worker of its own for what may not wait: findings follow every edit, and fixes take their time. */
-type Lane = "long" | "findings" | "fixes";
+function isYear(key: string): boolean {
+  return key.startsWith('{"kind":"year"');
+}
+
+/** A worker of its own for what may not wait: findings follow every edit; fixes and years take their time. */
+type Lane = "long" | "findings" | "fixes" | "year";
 
 function laneOf(kind: Task["kind"]): Lane {
-  if (kind === "findings") return "findings";
+  if (kind === "findings" || kind === "year") return kind;
   return kind === "smallest fix" ? "fixes" : "long";
 }
 
@@ -42,6 +50,7 @@ export class WorkDesk {
   readonly #begin: () => WorkPort;
   readonly #texts: () => ShelfTexts;
   readonly #ports = new Map<Lane, WorkPort>();
+  #lent: Extract<ToWorker, { say: "weather" }> | undefined;
   #lastId = 0;
   readonly #running = new Map<number, { readonly key: string; readonly kind: Task["kind"] }>();
 
@@ -68,6 +77,12 @@ export class WorkDesk {
     } catch (error) {
       this.#end(id, { is: "failed", problem: error instanceof Error ? error.message : String(error) });
     }
+  }
+
+  /** Lends the worker a year of weather, by a name that tasks give; another worker is lent it again. */
+  lend(name: string, weather: WeatherYear): void {
+    this.#lent = { say: "weather", name, weather };
+    this.#ports.get("year")?.post(this.#lent);
   }
 
   /** Stops a task that is under way. */
@@ -97,6 +112,7 @@ export class WorkDesk {
       (problem) => this.#broken(lane, problem),
     );
     port.post({ say: "shelf", texts: this.#texts() });
+    if (lane === "year" && this.#lent !== undefined) port.post(this.#lent);
     return port;
   }
 
@@ -127,7 +143,8 @@ export class WorkDesk {
     states.delete(key);
     if (state !== undefined) states.set(key, state);
     const old = [...states].filter(([, each]) => each.is !== "under way").slice(0, -resultsKept);
-    for (const [each] of old) states.delete(each);
+    const oldYears = [...states].filter(([each, { is }]) => is === "done" && isYear(each)).slice(0, -yearsKept);
+    for (const [each] of [...old, ...oldYears]) states.delete(each);
     this.states.setState(states, true);
   }
 }

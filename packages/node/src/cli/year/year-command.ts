@@ -1,16 +1,15 @@
-import { humidityRatioOfAirState } from "@oncethrough/engine/duty/air-state";
 import type { Duty } from "@oncethrough/engine/duty/duty";
 import { sitePressure } from "@oncethrough/engine/duty/standard-conditions";
 import type { Job } from "@oncethrough/engine/job/job";
 import { readProfiles } from "@oncethrough/engine/rule/profile";
 import { rules } from "@oncethrough/engine/rule/rules";
-import { syntheticYear } from "@oncethrough/engine/weather/synthetic";
 import type { WeatherYear } from "@oncethrough/engine/weather/weather-year";
 import {
   measureRepresentative,
   type RepresentativeYear,
   representativeRange,
 } from "@oncethrough/engine/year/representative";
+import { syntheticYearOfDuty } from "@oncethrough/engine/year/synthetic-duty";
 import type { Uncertainty } from "@oncethrough/engine/year/uncertainty";
 import type { YearHours } from "@oncethrough/engine/year/year-hours";
 import { readProfileFolders } from "#files/profile-folder";
@@ -140,20 +139,7 @@ async function judgedJob(given: Given, streams: Streams): Promise<JudgedJob | un
 async function weatherFor(given: Given, streams: Streams, duty: Duty): Promise<WeatherYear | undefined> {
   const pressure = sitePressure(duty);
   const file = optionText(given, "weather");
-  if (file === undefined) {
-    const state = (air: Duty["winter"]) => ({
-      dryBulb: air.dryBulb,
-      humidityRatio: humidityRatioOfAirState(air, pressure),
-    });
-    const { dryBulbDay, wetBulbDay, dewPointDay } = duty.summer;
-    return syntheticYear({
-      dryBulbDay: state(dryBulbDay),
-      wetBulbDay: state(wetBulbDay),
-      dewPointDay: state(dewPointDay),
-      winter: state(duty.winter),
-      pressure,
-    });
-  }
+  if (file === undefined) return syntheticYearOfDuty(duty);
   const loaded = await loadWeather(file, streams, { pressure });
   if ("weather" in loaded) return loaded.weather;
   streams.errors(`${loaded.refusal}\n`);
