@@ -34,6 +34,28 @@ function overlaps(part: Part): string[] {
   return [...found, ...part.children.flatMap(overlaps)];
 }
 
+/** Pans of one section that overlap what stands in another. */
+function underNeighbours({ children }: Part): string[] {
+  const sections = children
+    .filter(({ section }) => section !== undefined)
+    .map((section) => {
+      const leaves: Part[] = [];
+      visitLeaves(section, (leaf) => leaves.push(leaf));
+      return leaves.filter(({ shares }) => !shares);
+    });
+  return sections.flatMap((own) =>
+    own
+      .filter(({ kind }) => kind === "pan")
+      .flatMap((pan) =>
+        sections
+          .filter((other) => other !== own)
+          .flat()
+          .filter((other) => overlap(pan, other))
+          .map((other) => `${pan.key} and ${other.key}`),
+      ),
+  );
+}
+
 /** Under a suction that asks for deep traps, with fans that ask for thrust restraints. */
 function arranged(unit: Unit): Arrangement {
   return arrangeUnit(unit, sampleTask, runningAt(unit, -1200, 1500, 0.05));
@@ -48,8 +70,10 @@ describe("arrangement of random units", () => {
     fc.assert(
       fc.property(randomUnits, (unit) => {
         const { whole } = arranged(unit);
-        // Base, casing, frame and roof stand around the sections: only what is inside each of them is compared.
+        // Base, casing, frame and roof stand around the sections: only what is inside each of them is compared, and pans,
+        // which reach under the sections behind their own.
         expect(whole.children.flatMap(overlaps)).toEqual([]);
+        expect(underNeighbours(whole)).toEqual([]);
         visitParts(whole, (part) => {
           for (const child of part.children) {
             for (const axis of ["x", "y", "z"] as const) {

@@ -8,6 +8,7 @@ import { fittedParts } from "./fitted-parts.ts";
 import { frameParts } from "./frame-parts.ts";
 import { type MassState, massIn } from "./mass.ts";
 import type { ArrangementNotice, CorrosionClass } from "./notice.ts";
+import { clearPans } from "./pan-reach.ts";
 import { panelBuild } from "./panel-build.ts";
 import { type Part, type Point, partGroup } from "./part.ts";
 import { partMaterialNotices } from "./part-notice.ts";
@@ -64,7 +65,7 @@ export interface Arrangement {
  */
 export function arrangeUnit(unit: Unit, task: ArrangementTask, running: Running): Arrangement {
   const wall = panelBuild(unit.casing, "wall");
-  const sections = unit.sections.map((section) => placeSection(unit, section, wall));
+  const { sections, notices: ofPans } = clearPans(unit.sections.map((section) => placeSection(unit, section, wall)));
   const wetZones = wetZonesOf(sections);
   const casing = casingPanels(unit, sections, wetZones);
   const outside = outsideSize(unit, task.placement);
@@ -100,6 +101,7 @@ export function arrangeUnit(unit: Unit, task: ArrangementTask, running: Running)
     ...service,
     notices: [
       ...notices,
+      ...ofPans,
       ...siteNotices(size, task.limits),
       ...serviceNotices(sections, service, task.limits, outside.width),
       ...partMaterialNotices(whole, task.corrosionClass, unit.casing.finish !== "mill"),
