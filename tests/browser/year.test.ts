@@ -38,7 +38,7 @@ describe("every hour of the year", () => {
     await expect.poll(() => scrubber.getAttribute("aria-valuetext")).toMatch(/(May|Jun|Jul|Aug)/);
     await expect.poll(() => profiles.locator("svg").first().innerHTML()).not.toBe(winter);
     // A day of the job takes the hour out of hand.
-    await page.getByRole("radio", { name: "winter" }).check({ force: true });
+    await page.getByRole("group", { name: "design days", exact: true }).getByLabel("winter").check({ force: true });
     await expect.poll(() => scrubber.getAttribute("aria-valuetext")).toBe("no hour in hand");
     const folder = await mkdtemp(join(tmpdir(), "oncethrough-weather-"));
     onTestFinished(() => rm(folder, { recursive: true, force: true }));
