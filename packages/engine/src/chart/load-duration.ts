@@ -1,3 +1,4 @@
+import { groupedNumber } from "#quantity/print";
 import type { DisplayItem, DisplayList, Ink } from "#section/display";
 import type { HourFigure } from "#year/hour-figures";
 import { meters, meterText } from "#year/meter";
@@ -46,7 +47,7 @@ export function loadDuration(
     return [
       {
         key,
-        name: `${name}, ${used.toLocaleString("en-US")} h`,
+        name: `${name}, ${groupedNumber(used, 0)} h`,
         ink,
         said,
         used,
@@ -124,7 +125,7 @@ function scales(
   ]);
   const counts = multiples(0, hours, 1000).flatMap((count) => [
     line(`duration-hours-${count}`, "hairline", [x(count), top, x(count), bottom + 4]),
-    words(`duration-hours-${count}-text`, "quiet", [x(count), bottom + 16], count.toLocaleString("en-US"), {
+    words(`duration-hours-${count}-text`, "quiet", [x(count), bottom + 16], groupedNumber(count, 0), {
       size: "small",
       anchor: "middle",
     }),

@@ -1,5 +1,5 @@
 import type { QuantityKind, UnitSystem } from "#quantity/kind";
-import { displayUnit, toDisplay } from "#quantity/print";
+import { displayUnit, groupedNumber, toDisplay } from "#quantity/print";
 import type { Ink } from "#section/display";
 import type { WeatherYear } from "#weather/weather-year";
 import type { HourLists } from "#year/hour-figures";
@@ -90,7 +90,7 @@ function loadScale(list: Float64Array, what: string, ink: Ink, system: UnitSyste
   const step = peak > 0 ? niceStep(peak, 4) : 1;
   const count = peak > 0 ? Math.ceil(peak / step - 1e-9) : 0;
   const classes = Array.from({ length: count }, (_, of): CarpetClass => {
-    const limit = ((of + 1) * step).toLocaleString("en-US");
+    const limit = groupedNumber((of + 1) * step, 3);
     return {
       key: `${what}-${of}`,
       words: `${what} to ${limit} ${displayUnit("power", system)}`,

@@ -1,4 +1,5 @@
 import type { UnitSystem } from "#quantity/kind";
+import { groupedNumber } from "#quantity/print";
 import type { DisplayItem, DisplayList, Ink } from "#section/display";
 import { monthNames } from "#weather/calendar";
 import { meters, meterText } from "#year/meter";
@@ -188,7 +189,7 @@ function short(name: string): string {
 }
 
 function money(amount: number): string {
-  return Math.round(amount).toLocaleString("en-US");
+  return groupedNumber(amount, 0);
 }
 
 /** The number alone; from a thousand on by thousands or millions. */
@@ -200,5 +201,5 @@ function compactFigure(text: string): string {
 }
 
 function compact(tick: number, step: number): string {
-  return step >= 1 ? tick.toLocaleString("en-US") : tickText(tick, step);
+  return step >= 1 ? groupedNumber(tick, 0) : tickText(tick, step);
 }

@@ -1,4 +1,4 @@
-import { displayUnit, printQuantity } from "#quantity/print";
+import { displayUnit, groupedNumber, printQuantity } from "#quantity/print";
 import type { DisplayItem, DisplayList } from "#section/display";
 import { rectangle, words } from "./items.ts";
 import { type PsychrometricFrame, psychrometricFrame } from "./psychrometric-frame.ts";
@@ -40,7 +40,7 @@ export function yearStates({ year, system, width }: YearPictureOptions, height =
       saturationCurve(frame),
       ...keyItems(
         frame,
-        yearTitle(`States of ${running.length.toLocaleString("en-US")} hours`, plan.weather.origin === "synthetic"),
+        yearTitle(`States of ${groupedNumber(running.length, 0)} hours`, plan.weather.origin === "synthetic"),
       ),
     ],
   };

@@ -104,6 +104,20 @@ export function printInUnit(value: number, kind: QuantityKind, unitName: string)
   return unit.name === "°" ? `${text}°` : `${text} ${unit.name}`;
 }
 
+/**
+ * A bare number with commas between thousands, the same on every machine.
+ *
+ * @param value number, any: what is counted
+ * @param decimals count, 0…15: digits behind the point at most; zeros at the end are left out
+ * @returns text: the number
+ * @outside a value that is not finite prints as a dash
+ * @example groupedNumber(1234567.891, 1) // "1,234,567.9"
+ * @source derived-here
+ */
+export function groupedNumber(value: number, decimals: number): string {
+  return Number.isFinite(value) ? separated(String(Number(value.toFixed(decimals)))) : "—";
+}
+
 /** Enough decimals for the digits that count; a carry (9.9996 to 10.000) may give one more, which does no harm. */
 function shownDecimals(reading: number, display: Display): number {
   if (display.decimals !== undefined) return display.decimals;

@@ -1,5 +1,5 @@
 import type { QuantityKind, UnitSystem } from "#quantity/kind";
-import { printInUnit, printQuantity } from "#quantity/print";
+import { groupedNumber, printInUnit, printQuantity } from "#quantity/print";
 import type { HourFigure } from "./hour-figures.ts";
 
 /** Something that a year uses or gives, with how its rate and its total are measured. */
@@ -64,6 +64,6 @@ function grouped(text: string): string {
   return text.replace(/^-?[\d.,]+/, (digits) => {
     const value = Number(digits.replaceAll(",", ""));
     const most = Math.abs(value) >= 1000 ? 0 : 3 - Math.max(0, Math.floor(Math.log10(Math.max(1e-9, Math.abs(value)))));
-    return value.toLocaleString("en-US", { maximumFractionDigits: Math.max(0, Math.min(3, most)) });
+    return groupedNumber(value, Math.max(0, Math.min(3, most)));
   });
 }

@@ -205,6 +205,33 @@ describe("a throttled steam coil", () => {
     expect(warmestSafe).toBeLessThan(coldestExposed);
   });
 
+  it("is exposed where the relation of stall says so, from the effectiveness that the same coil shows with its valve open", () => {
+    // Open all year: the set point is out of reach. Effectiveness is rise over steam less air; steam at 15 psig is 121.0 °C
+    // (saturation at 204.8 kPa; 300 ft of altitude take 1.1 kPa off both pressures), and 99.7 °C drains to the atmosphere.
+    const [steamTemperature, drain] = [120.9, 99.7];
+    const sections = [["steam coil", `rows: 1\nfins: 8 per in\n${rest}`], usualSections[3]] as const;
+    const open = { ...steam("15 psig", "0 psig"), "set points": "{ coil leaving: 90 °F, winter supply: 120 °F }" };
+    const full = solved(sampleInput(someHours(120, -12), open, sections));
+    const { result } = exposed("15 psig");
+    const riseOf = ({ plan, lists }: YearHours, k: number) =>
+      lists.steamHeat[k]! / (lists.dryAirFlow[k]! * (1006 + 1860 * plan.humidityRatio[k]!));
+    let judged = 0;
+    let stalled = 0;
+    for (let k = 0; k < result.plan.hours; k++) {
+      const air = result.plan.weather.dryBulb[k]!;
+      if (air >= 0 || result.lists.steamHeat[k] === 0) continue;
+      const effectiveness = riseOf(full, k) / (steamTemperature - air);
+      const wanted = air + riseOf(result, k) / effectiveness;
+      // Films change a little between open and throttled: within 3 K of the limit either may be right.
+      if (Math.abs(wanted - drain) < 3) continue;
+      judged++;
+      if (wanted < drain) stalled++;
+      expect(result.freezeMargins[0]![k]! < 0, `${air} °C, steam of ${wanted} °C wanted`).toBe(wanted < drain);
+    }
+    expect(stalled).toBeGreaterThan(5);
+    expect(judged - stalled).toBeGreaterThan(5);
+  });
+
   it("is exposed for more hours the more surface it has, and the higher the return: TV-15 and TV-16 by their order", () => {
     expect(exposed("15 psig", "0 psig", "rows: 1\nfins: 12 per in").freezing.hours).toBeGreaterThan(
       exposed("15 psig").freezing.hours,

@@ -124,7 +124,7 @@ export const YearPictures = memo(function YearPictures({ result }: { result: Yea
   const { year, report } = result;
   const pictures = useMemo(() => {
     const columns = Math.max(1, Math.min(3, Math.floor((width + pictureGap) / (leastPicture + pictureGap))));
-    const each = Math.floor((width - (columns - 1) * pictureGap) / columns);
+    const each = Math.floor((width - (columns - 1) * pictureGap) / columns) - 1;
     const options = { year, system, width: each };
     return [
       yearMonths(report, { system, width: each }),

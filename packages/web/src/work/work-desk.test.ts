@@ -89,4 +89,26 @@ describe("the desk of long work", () => {
     expect(state("t110")?.is).toBe("done");
     expect(desk.states.getState().size).toBe(100);
   });
+
+  it("lends weather to the worker of years alone, before its task, and keeps no more than four years", () => {
+    const { desk, posted, state, say } = playedDesk();
+    const weather = { hours: 8760 } as never;
+    desk.lend("station", weather);
+    expect(posted).toEqual([]);
+    const year = (text: string) => ({ kind: "year", text, weather: "station" }) as const;
+    desk.ask(task("a"));
+    desk.ask(year("y1"));
+    expect(posted.map((each) => each.say)).toEqual(["shelf", "do", "shelf", "weather", "do"]);
+    desk.lend("other", weather);
+    expect(posted.at(-1)).toEqual({ say: "weather", name: "other", weather });
+    say({ say: "result", id: 1, result: [] });
+    say({ say: "result", id: 2, result: {} as never });
+    for (let id = 3; id <= 7; id++) {
+      desk.ask(year(`y${id}`));
+      say({ say: "result", id, result: {} as never });
+    }
+    const kept = [...desk.states.getState().keys()].filter((key) => key.includes('"year"'));
+    expect(kept).toHaveLength(4);
+    expect(state("a")?.is).toBe("done");
+  });
 });
