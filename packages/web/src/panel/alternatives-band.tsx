@@ -14,7 +14,9 @@ export function AlternativesBand() {
   const section = useBench((bench) => (index === undefined ? undefined : bench.sound?.job.unit.sections[index]));
   const text = useBench((bench) => bench.sound?.text);
   const isFan = section?.behaviour.role === "fan";
-  if (index === undefined || section === undefined || !(isFan || isChosenCoil(section.kind))) return null;
+  const what = isFan ? "fans" : section?.kind === "filter bank" ? "filters" : "coils";
+  const hasOthers = what !== "coils" || isChosenCoil(section?.kind ?? "");
+  if (index === undefined || section === undefined || !hasOthers) return null;
   return (
     <section className="part alternatives-band" aria-label="alternatives">
       <h2>
@@ -25,7 +27,7 @@ export function AlternativesBand() {
           aria-controls={id}
           onClick={() => setOpen(!isOpen)}
         >
-          <span aria-hidden="true">{isOpen ? "▾" : "▸"}</span> Other {isFan ? "fans" : "coils"} for this duty
+          <span aria-hidden="true">{isOpen ? "▾" : "▸"}</span> Other {what} for this duty
         </button>
         <small>{section.name}</small>
       </h2>
@@ -33,7 +35,7 @@ export function AlternativesBand() {
         {isOpen ? (
           <DrawnOrSaid what="the list of alternatives" attempt={`${index} ${text}`}>
             <Suspense fallback={<p className="quiet">one moment</p>}>
-              <AlternativesPanel key={isFan ? "fans" : section.kind} index={index} />
+              <AlternativesPanel key={section.kind} index={index} />
             </Suspense>
           </DrawnOrSaid>
         ) : null}

@@ -1,24 +1,28 @@
 import type { FanSectionRating } from "@oncethrough/engine/section/fan/rate";
+import type { UnitSection } from "@oncethrough/engine/unit/unit";
 import { useMemo, useState } from "react";
 import { sectionPath } from "#state/bench-state";
 import { type Choice, type Choices, choicesAsTabs, sortedChoices } from "#state/choices";
 import { coilChoices } from "#state/coil-choices";
 import { fanChoices } from "#state/fan-choices";
+import { filterChoices } from "#state/filter-choices";
 import { ChoicePlotView } from "#view/choice-plot-view.tsx";
 import { TakeAway } from "#view/take-away.tsx";
 import { useBench } from "#view/use-bench";
 import { useWork, type Work } from "#view/use-work";
-import type { AlternativesTask, CoilAlternatives, FanAlternatives } from "#work/task";
+import type { AlternativesTask, CoilAlternatives, FanAlternatives, FilterAlternatives } from "#work/task";
 import "./alternatives.css";
 import { ChoiceTable } from "./choice-table.tsx";
 import { LimitRows } from "./limit-rows.tsx";
 import { WorkWords } from "./work-words.tsx";
 
+type Alternatives = CoilAlternatives | FanAlternatives | FilterAlternatives;
+
 /** Other ways to build the section in hand: limits, table and plot. */
 export default function AlternativesPanel({ index }: { index: number }) {
   const sound = useBench((bench) => bench.sound)!;
   const section = sound.job.unit.sections[index]!;
-  const kind = section.behaviour.role === "fan" ? "fan alternatives" : "coil alternatives";
+  const kind = kindOf(section);
   const [limits, setLimits] = useState("{}\n");
   const [areSound, setSound] = useState(true);
   const [condition, setCondition] = useState<string | undefined>(undefined);
@@ -47,6 +51,11 @@ export default function AlternativesPanel({ index }: { index: number }) {
   );
 }
 
+function kindOf({ kind, behaviour }: UnitSection): AlternativesTask["kind"] {
+  if (kind === "filter bank") return "filter alternatives";
+  return behaviour.role === "fan" ? "fan alternatives" : "coil alternatives";
+}
+
 /** The condition at which alternatives are judged. */
 function AskedAt({ condition, onPick }: { condition: string | undefined; onPick: (key: string | undefined) => void }) {
   const conditions = useBench((bench) => bench.sound?.job.conditions) ?? [];
@@ -71,18 +80,19 @@ function AskedAt({ condition, onPick }: { condition: string | undefined; onPick:
   );
 }
 
-function useChoices(index: number, result: CoilAlternatives | FanAlternatives): Choices {
+function useChoices(index: number, result: Alternatives): Choices {
   const sound = useBench((bench) => bench.sound)!;
   const system = useBench((bench) => bench.system);
   return useMemo(() => {
     const section = sound.job.unit.sections[index]!;
     if ("choice" in result) return coilChoices(section, result, system);
+    if ("filters" in result) return filterChoices(section, result);
     const record = sound.book.rating(result.at.key)?.sections[index];
     return fanChoices(section, result, record as FanSectionRating | undefined);
   }, [sound, system, index, result]);
 }
 
-function Found({ index, result }: { index: number; result: CoilAlternatives | FanAlternatives }) {
+function Found({ index, result }: { index: number; result: Alternatives }) {
   const choices = useChoices(index, result);
   const [sorting, setSorting] = useState({ column: choices.plot.x.column, way: "ascending" } as Parameters<
     typeof sortedChoices

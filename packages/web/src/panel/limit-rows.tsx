@@ -1,6 +1,7 @@
 import { checkCoilLimits, coilLimitFields } from "@oncethrough/engine/design/coil-limits";
 import { checkFanLimits, fanLimitFields } from "@oncethrough/engine/design/fan-limits";
-import type { Fields } from "@oncethrough/engine/form/field";
+import { filterLimitFields } from "@oncethrough/engine/design/filter-limits";
+import type { Fields, GroupCheck } from "@oncethrough/engine/form/field";
 import { readForm } from "@oncethrough/engine/form/read";
 import { removeAt, spliceEdit } from "@oncethrough/engine/form/splice";
 import { useMemo } from "react";
@@ -8,6 +9,12 @@ import { fieldRows } from "#state/field-rows";
 import { useBench } from "#view/use-bench";
 import type { AlternativesTask } from "#work/task";
 import { FieldEditor } from "./field-editor.tsx";
+
+const limitsOf: Readonly<Record<AlternativesTask["kind"], { fields: Fields; check?: GroupCheck }>> = {
+  "coil alternatives": { fields: coilLimitFields, check: checkCoilLimits },
+  "fan alternatives": { fields: fanLimitFields, check: checkFanLimits },
+  "filter alternatives": { fields: filterLimitFields },
+};
 
 interface LimitRowsProps {
   readonly kind: AlternativesTask["kind"];
@@ -21,12 +28,8 @@ export function LimitRows({ kind, text, onEdit }: LimitRowsProps) {
   const catalogue = useBench((bench) => bench.catalogue);
   const read = useMemo(() => {
     const context = { component: catalogue.component, componentNames: catalogue.names };
-    const isCoil = kind === "coil alternatives";
-    const fields: Fields = isCoil ? coilLimitFields : fanLimitFields;
-    return (of: string) => ({
-      fields,
-      reading: readForm(of, fields, context, isCoil ? checkCoilLimits : checkFanLimits),
-    });
+    const { fields, check } = limitsOf[kind];
+    return (of: string) => ({ fields, reading: readForm(of, fields, context, check) });
   }, [kind, catalogue]);
   const { fields, reading } = useMemo(() => read(text), [read, text]);
   const rows = fieldRows(fields, "", reading, catalogue).filter((row) => row.row === "field");

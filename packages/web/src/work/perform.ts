@@ -1,17 +1,16 @@
-import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { fanSystemCurves, systemCurveCount } from "@oncethrough/engine/chart/fan-system";
 import { startCoilSearch } from "@oncethrough/engine/design/coil-alternatives";
 import { checkCoilLimits, coilLimitFields } from "@oncethrough/engine/design/coil-limits";
 import { checkFanLimits, fanLimitFields } from "@oncethrough/engine/design/fan-limits";
 import { selectFans } from "@oncethrough/engine/design/fan-selection";
 import { coilSectionTask, fanSectionTask } from "@oncethrough/engine/design/section-task";
-import type { Fields, GroupCheck } from "@oncethrough/engine/form/field";
-import { readForm } from "@oncethrough/engine/form/read";
 import type { UnitRating } from "@oncethrough/engine/unit/rating";
 import type { RatingBook } from "#state/rating-book";
 import type { BookShelf } from "./book-shelf.ts";
 import { compareJobs } from "./compare-jobs.ts";
+import { findFilters } from "./find-filters.ts";
 import { judgeJob, mendFinding } from "./judge-job.ts";
+import { readLimits } from "./read-limits.ts";
 import { sizeDuty } from "./size-duty.ts";
 import type { AlternativesTask, CoilAlternatives, FanAlternatives, Results, SystemCurvesTask, Task } from "./task.ts";
 import { tellYear } from "./told-year.ts";
@@ -23,6 +22,8 @@ export function perform(task: Task, shelf: BookShelf): Generator<number, Results
       return findCoils(task, shelf);
     case "fan alternatives":
       return findFans(task, shelf);
+    case "filter alternatives":
+      return findFilters(task, shelf);
     case "system curves":
       return drawSystem(task, shelf);
     case "sizing":
@@ -101,11 +102,4 @@ function* askedMost(
   }
   if (found === undefined) throw new Error("the unit is not solved at the condition");
   return found;
-}
-
-function readLimits<const F extends Fields>(text: string, fields: F, check: GroupCheck, catalogue: Catalogue) {
-  const context = { component: catalogue.component, componentNames: catalogue.names };
-  const reading = readForm(text, fields, context, check);
-  if (!reading.ok) throw new Error(reading.problems.map(({ field, problem }) => `${field}: ${problem}`).join("; "));
-  return reading.values;
 }

@@ -10,6 +10,7 @@ import type { Choice } from "@oncethrough/engine/sizing/workroom";
 import type { ShopFiles } from "@oncethrough/engine/takeoff/read-shop";
 import type { WeatherYear } from "@oncethrough/engine/weather/weather-year";
 import type { YearReport } from "@oncethrough/engine/year/year-report";
+import type { FiltersFound } from "#state/filter-choices";
 import type { Judgement } from "#state/finding-lines";
 
 /** Long work that the page hands to its worker. A task is plain data: all that its result follows from. */
@@ -24,7 +25,7 @@ export type Task =
 
 /** Other ways to build a section. */
 export interface AlternativesTask {
-  readonly kind: "coil alternatives" | "fan alternatives";
+  readonly kind: "coil alternatives" | "fan alternatives" | "filter alternatives";
   /** The job. */
   readonly text: string;
   /** Place of the section in the airflow. */
@@ -101,6 +102,7 @@ export interface YearResult {
 export interface Results {
   readonly "coil alternatives": CoilAlternatives;
   readonly "fan alternatives": FanAlternatives;
+  readonly "filter alternatives": FilterAlternatives;
   readonly "system curves": readonly FanSystemCurve[];
   readonly sizing: SizingResult;
   readonly year: YearResult;
@@ -159,6 +161,11 @@ export interface FanAlternatives {
   readonly at: JudgedAt;
   readonly looked: number;
   readonly candidates: readonly FoundFan[];
+}
+
+/** Other filters for a bank. */
+export interface FilterAlternatives extends FiltersFound {
+  readonly at: JudgedAt;
 }
 
 /** A text of the program or of the shop, and where it comes from. */
