@@ -144,10 +144,12 @@ export function nextOfFlag({ lines }: SectionFlag, inHand: string | undefined): 
   return lines[(place + 1) % lines.length]!;
 }
 
-/** The findings for which a smallest fix is looked for: what fails, then what is thin, then advice. */
-export function toMend(lines: readonly FindingLine[]): readonly FindingLine[] {
-  const wanted: readonly Standing[] = ["fails", "thin", "advice"];
-  return wanted.flatMap((standing) =>
-    sortedLines(lines.filter((line) => line.canMend && standingOf(line) === standing)),
-  );
+/**
+ * The findings for which a smallest fix is looked for: what fails, then what is thin; before them the one in hand, where
+ * that is an advice.
+ */
+export function toMend(lines: readonly FindingLine[], inHand?: string): readonly FindingLine[] {
+  const mends = (standing: Standing) =>
+    sortedLines(lines.filter((line) => line.canMend && standingOf(line) === standing));
+  return [...mends("advice").filter(({ key }) => key === inHand), ...mends("fails"), ...mends("thin")];
 }

@@ -7,7 +7,7 @@ import { useBench } from "./use-bench.ts";
 import { WorkContext } from "./use-work.ts";
 
 /** ms that an edit rests before fixes are looked for: somebody who is still turning a knob does not want them. */
-const rest = 700;
+const rest = 1500;
 
 const noLines: readonly FindingLine[] = [];
 
@@ -54,9 +54,9 @@ export function useMending(lines: readonly FindingLine[] | undefined): Mending {
     return () => clearTimeout(waiting);
   }, [text]);
   const tasks = useMemo(() => {
-    const wanted = toMend(lines ?? noLines);
+    const wanted = toMend(lines ?? noLines, inHand);
     return wanted.map((line) => ({ line, task: fixTask(text, line), key: taskKey(fixTask(text, line)) }));
-  }, [lines, text]);
+  }, [lines, text, inHand]);
   const running = tasks.find(({ key }) => states.get(key)?.is === "under way");
   const waiting = tasks.filter(({ key }) => !states.has(key));
   const next = waiting.find(({ line }) => line.key === inHand) ?? waiting[0];
