@@ -27,6 +27,10 @@ const sound: UnitSound = {
     certainty: "",
   },
   steps: [],
+  uncounted: [
+    { section: "filters", velocity: 2, isBounded: true },
+    { section: "preheat coil", velocity: 3.3, isBounded: false },
+  ],
 };
 const chart = octaveBandChart(sound, "Sound power, sample", {
   width: 640,
@@ -50,6 +54,14 @@ describe("octave bands", () => {
         expect(value, item.key).toBeLessThanOrEqual(index % 2 === 0 ? 640 : 320);
       });
     }
+  });
+
+  it("say what is not counted, and where what the trade holds of it ends", () => {
+    const said = chart.items.find((item): item is TextItem => item.key === "sound-uncounted")!.text;
+    // A source 10 dB below another adds 10 log 1.1 = 0.41 dB to it.
+    expect(said).toContain("at most 0.4 dB");
+    expect(said).toContain("preheat coil: faster than that holds for");
+    expect(said).not.toContain("filters:");
   });
 
   it("say the A-weighted sums, and what that means for a limit", () => {

@@ -1,6 +1,6 @@
 import type { DisplayItem, DisplayList, Ink, LineItem } from "#section/display";
 import { octaveBands } from "#standard/fan-sound";
-import { limitOutcome, type SoundOutlet, type UnitSound } from "#unit/sound";
+import { limitOutcome, type SoundOutlet, type UnitSound, uncountedAddition } from "#unit/sound";
 import { circle, line, words } from "./items.ts";
 import { type NiceRange, niceRange, tickText } from "./ticks.ts";
 
@@ -30,7 +30,7 @@ interface Curve {
 }
 
 /** pt left for the scale, right for names, above for the title, below for the bands. */
-const margin = { left: 44, right: 236, top: 30, bottom: 36 } as const;
+const margin = { left: 44, right: 236, top: 30, bottom: 50 } as const;
 /** pt between names at the right edge, and between the whiskers of curves that meet. */
 const nameStep = 30;
 const whiskerStep = 5;
@@ -54,6 +54,7 @@ export function octaveBandChart(sound: UnitSound, title: string, options: Octave
       ...scaleItems(field),
       ...curves.flatMap((curve, index) => curveItems(field, curve, (index - (curves.length - 1) / 2) * whiskerStep)),
       ...nameItems(field, curves),
+      ...uncountedItems(field, sound.uncounted),
     ],
   };
 }
@@ -147,6 +148,16 @@ function curveItems(field: Field, { key, name, ink, dash, outlet }: Curve, shift
     line(`sound-${key}`, ink, points, { ...(dash === undefined ? {} : { dash }), label: name, reference }),
     ...marks,
   ];
+}
+
+/** Under the bands: what is not among the sums, and what the trade holds of it. */
+function uncountedItems({ left, bottom }: Field, uncounted: UnitSound["uncounted"]): readonly DisplayItem[] {
+  if (uncounted.length === 0) return [];
+  const beyond = uncounted.filter(({ isBounded }) => !isBounded).map(({ section }) => section);
+  const held = `held to add at most ${uncountedAddition.toFixed(1)} dB, from memory`;
+  const except = beyond.length === 0 ? held : `${held}; ${beyond.join(", ")}: faster than that holds for`;
+  const said = `flow noise of coils, filters and eliminators is not counted: ${except}`;
+  return [words("sound-uncounted", "quiet", [left, bottom + 45], said, { size: "small" })];
 }
 
 /** Names with the A-weighted sums right of the field, each as near to the end of its curve as the others let it. */

@@ -132,6 +132,8 @@ export interface SectionSound {
   readonly upstream: readonly number[];
   /** Left out where the section makes none, or none that could be told. */
   readonly made?: MadeSound;
+  /** m/s on the face of a part whose own flow noise no open method tells: it is not among `made`. */
+  readonly uncounted?: number;
   /** dB that is lost besides by what leaves through the return opening, where the section has one. */
   readonly toReturn?: readonly number[];
   /** m² of the opening to outdoors, where the section is one. */

@@ -85,6 +85,17 @@ export const pathUncertainty = {
   certainty: "from memory",
 } as const;
 
+/**
+ * Flow noise of coils, filters, eliminators and dispersion tubes, for which no open method was found: the trade holds that
+ * up to this face velocity (500 fpm) it stays so many dB below the fan's sound in every band. m/s, dB.
+ */
+export const uncountedFlowNoise = {
+  velocity: 2.54,
+  below: 10,
+  source: "common-practice",
+  certainty: "from memory",
+} as const;
+
 /** dB that a fan's housing takes off what its shell radiates. */
 export const fanHousingAttenuation: {
   readonly decibels: EightBands;

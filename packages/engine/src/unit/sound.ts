@@ -3,7 +3,7 @@ import { inOctaveBands, panelSoundLoss, wallRadiation, wallSoundAbsorption } fro
 import type { MadeSound, SectionSound, SoundRoom } from "#section/contract";
 import { noSoundLoss } from "#section/flow-sound";
 import { octaveBands } from "#standard/fan-sound";
-import { pathUncertainty } from "#standard/sound-path";
+import { pathUncertainty, uncountedFlowNoise } from "#standard/sound-path";
 import type { UnitRating } from "./rating.ts";
 import type { Unit } from "./unit.ts";
 import { sectionWithRole } from "./walk.ts";
@@ -34,6 +34,15 @@ export interface SoundStep {
   readonly certainty: string;
 }
 
+/** A section whose own flow noise no open method tells. */
+export interface UncountedNoise {
+  readonly section: string;
+  /** m/s on its face. */
+  readonly velocity: number;
+  /** The trade's bound reaches so far. */
+  readonly isBounded: boolean;
+}
+
 /** Sound power of the unit at a condition. */
 export interface UnitSound {
   readonly intake: SoundOutlet;
@@ -47,7 +56,12 @@ export interface UnitSound {
   readonly fan: MadeSound;
   /** In airflow order. */
   readonly steps: readonly SoundStep[];
+  /** What is not among the sums, in airflow order. */
+  readonly uncounted: readonly UncountedNoise[];
 }
+
+/** dB in a band that what is not counted would add where the trade's bound just holds. */
+export const uncountedAddition = sumOfLevels([0, -uncountedFlowNoise.below]);
 
 /** Whether a limit is held: certain only where the uncertainty does not reach it. */
 export type LimitOutcome = "held" | "not certain" | "exceeded";
@@ -90,6 +104,11 @@ export function soundOf(unit: Unit, rating: UnitRating): UnitSound | undefined {
     endReflection: reflection,
     fan,
     steps: sections.map((sound, index) => stepOf(unit, index, fanIndex, sound, likely, walls[index])),
+    uncounted: sections.flatMap(({ uncounted: velocity }, index) => {
+      if (velocity === undefined || velocity === 0) return [];
+      const isBounded = velocity <= uncountedFlowNoise.velocity;
+      return [{ section: unit.sections[index]!.name, velocity, isBounded }];
+    }),
   };
 }
 

@@ -400,7 +400,12 @@ export const commands: readonly CommandLine[] = [
     details:
       "Prints A-weighted sound power at the intake, at the discharge, through the casing and at the return opening for every condition, and octave bands with their uncertainty at one, with what each section takes off or makes on the way. The condition is that of the loudest discharge unless --condition says otherwise. Limits of the duty are held against the figures and what they may be off by.",
     operands: [job],
-    options: [{ flags: "--condition <key>", meaning: "tell all of it at this condition" }, json("sound"), catalogue],
+    options: [
+      { flags: "--condition <key>", meaning: "tell all of it at this condition" },
+      units,
+      json("sound"),
+      catalogue,
+    ],
     examples: [
       { line: "sound examples/marine-biology-wing.yaml", meaning: "octave bands where sound leaves the unit" },
     ],

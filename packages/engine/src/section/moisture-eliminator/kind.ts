@@ -1,5 +1,6 @@
 import { eliminatorVelocityLimit } from "#component/moisture-eliminator";
 import { defineKind, type Note } from "../contract.ts";
+import { openSound } from "../passing-sound.ts";
 import { moistureEliminatorFields, prepareMoistureEliminator } from "./design.ts";
 import { moistureEliminatorLosses } from "./losses.ts";
 import { moistureEliminatorParts } from "./parts.ts";
@@ -17,6 +18,7 @@ export const moistureEliminator = defineKind({
   layout: (design) => ({ length: design.length, outside: 0 }),
   parts: moistureEliminatorParts,
   picture: drawMoistureEliminator,
+  sound: (_, { faceVelocity }) => openSound(faceVelocity),
   losses: moistureEliminatorLosses,
   orderBy: ["faceVelocity", "totalPressureLoss"],
   figures: [

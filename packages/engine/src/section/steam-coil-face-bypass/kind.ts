@@ -5,6 +5,7 @@ import { coilBuild } from "../coil/order.ts";
 import { steamFigureLines, steamSideWorking } from "../coil/steam-figures.ts";
 import { heatingHeld, steamCoilNotes } from "../coil/steam-notes.ts";
 import { defineKind } from "../contract.ts";
+import { openSound } from "../passing-sound.ts";
 import { type FaceBypassDesign, faceBypassFields, prepareFaceBypass } from "./design.ts";
 import { faceBypassLosses } from "./losses.ts";
 import { faceBypassParts } from "./parts.ts";
@@ -24,6 +25,7 @@ export const steamCoilFaceBypass = defineKind({
   layout: (design) => ({ length: design.block.length, outside: 0 }),
   parts: faceBypassParts,
   picture: drawFaceBypass,
+  sound: (_, { laneVelocity }) => openSound(laneVelocity),
   losses: faceBypassLosses,
   orderBy: ["capacity", "steamGaugePressure", "condensate", "leavingDryBulb", "totalPressureLoss"],
   orderBuild: coilBuild,

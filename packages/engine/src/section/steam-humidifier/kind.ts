@@ -1,4 +1,5 @@
 import { defineKind, type Note, type Shortfall, type WorkingLine } from "../contract.ts";
+import { openSound } from "../passing-sound.ts";
 import { prepareSteamHumidifier, type SteamHumidifierDesign, steamHumidifierFields } from "./design.ts";
 import { steamHumidifierLosses } from "./losses.ts";
 import { steamHumidifierParts } from "./parts.ts";
@@ -49,6 +50,7 @@ export const steamHumidifier = defineKind({
   layout: (design) => ({ length: design.length, outside: 0 }),
   parts: steamHumidifierParts,
   picture: drawSteamHumidifier,
+  sound: (_, { faceVelocity }) => openSound(faceVelocity),
   losses: steamHumidifierLosses,
   orderBy: ["steamUsed", "steamToAir", "absorptionDistance", "faceVelocity"],
   figures: [

@@ -1,7 +1,7 @@
 import { exitCode, UsageProblem } from "../exit-code.ts";
 import { textInk } from "../ink.ts";
 import { hasErrors, loadJob, problemLine } from "../job-source.ts";
-import { type Given, optionFlag, optionText, printJson, type Streams } from "../session.ts";
+import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
 import { soundOutput } from "./sound-output.ts";
 import { printSound } from "./sound-print.ts";
 
@@ -28,6 +28,9 @@ export async function soundCommand(given: Given, streams: Streams): Promise<numb
     return exitCode.found;
   }
   if (optionFlag(given, "json")) printJson(streams, output);
-  else streams.output(`${printSound(output, { ink, columns: Math.min(streams.columns, 120) })}\n`);
+  else
+    streams.output(
+      `${printSound(output, { ink, columns: Math.min(streams.columns, 120), system: unitSystem(given) })}\n`,
+    );
   return exitCode.fine;
 }

@@ -22,6 +22,8 @@ export interface SoundOutput {
   readonly endReflection: readonly number[];
   readonly fan: UnitSound["fan"];
   readonly steps: readonly StepOutput[];
+  /** Sections whose own flow noise is not among the sums. */
+  readonly uncounted: UnitSound["uncounted"];
   readonly caution: string;
 }
 
@@ -81,8 +83,9 @@ export function soundOutput(job: Job, key: string | undefined): SoundOutput | un
       ...(made === undefined ? {} : { made }),
       ...(radiated === undefined ? {} : { radiated }),
     })),
+    uncounted: sound.uncounted,
     caution:
-      "flow noise of dampers, louvers and baffles is among it; of coils, filters and eliminators no open method was found, and none is added. Losses of filters, coils and walls are from memory. An estimate of sound power from handbook methods; a promise needs a test of such a unit, inlet, discharge and casing, in octave bands",
+      "flow noise of dampers, louvers and baffles is among it. Losses of filters, coils and walls are from memory. An estimate of sound power from handbook methods; a promise needs a test of such a unit, inlet, discharge and casing, in octave bands",
   };
 }
 

@@ -1,5 +1,9 @@
+import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
+import { printQuantity } from "@oncethrough/engine/quantity/print";
 import { octaveBands } from "@oncethrough/engine/standard/fan-sound";
-import { type TextInk, wrapped } from "../ink.ts";
+import { uncountedFlowNoise } from "@oncethrough/engine/standard/sound-path";
+import { uncountedAddition } from "@oncethrough/engine/unit/sound";
+import { glued, type TextInk, wrapped } from "../ink.ts";
 import { type Column, printTable } from "../table.ts";
 import type { OutletOutput, SoundOutput, StepOutput } from "./sound-output.ts";
 
@@ -7,6 +11,7 @@ import type { OutletOutput, SoundOutput, StepOutput } from "./sound-output.ts";
 interface Style {
   readonly ink: TextInk;
   readonly columns: number;
+  readonly system: UnitSystem;
 }
 
 /** Where sound leaves the unit, at every condition in a line; the way it takes through the sections at one. */
@@ -20,8 +25,24 @@ export function printSound(output: SoundOutput, style: Style): string {
     `${ink.quiet(`at ${condition}`)}\n${printOutlets(output.outlets, ink)}\n${ink.quiet(wrapped(blades, columns))}`,
     ...printLimits(output.outlets, ink),
     printSteps(output, ink),
+    ...printUncounted(output, style),
     ink.quiet(wrapped(caution, columns)),
   ].join("\n\n");
+}
+
+/** What is not among the sums, and what the trade holds of it. */
+function printUncounted({ uncounted }: SoundOutput, { columns, system }: Style): readonly string[] {
+  if (uncounted.length === 0) return [];
+  const say = (value: number) => glued(printQuantity(value, "velocity", system));
+  const { velocity, below, source } = uncountedFlowNoise;
+  const named = uncounted.map((each) => `${each.section} at ${say(each.velocity)}`).join(", ");
+  const beyond = uncounted.filter(({ isBounded }) => !isBounded).map(({ section }) => section);
+  const words = [
+    `not counted, as no open method was found: flow noise of ${named}`,
+    `the trade holds that up to ${say(velocity)} it stays ${below} dB below the fan in every band: at most ${uncountedAddition.toFixed(1)} dB more [${source}, from memory]`,
+    ...(beyond.length === 0 ? [] : [`${beyond.join(", ")}: faster than that holds for`]),
+  ];
+  return [wrapped(words.join("; "), columns)];
 }
 
 function printConditions(conditions: SoundOutput["conditions"], { ink }: Style): string {

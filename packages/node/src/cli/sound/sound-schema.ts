@@ -77,6 +77,14 @@ export function soundSchema(): object {
       endReflection: bands("dB that the intake's opening throws back"),
       fan: made,
       steps: listOf(step, "sections in airflow order"),
+      uncounted: listOf(
+        record({
+          section: text("name"),
+          velocity: number("m/s on its face"),
+          isBounded: { type: "boolean", description: "what the trade holds of such noise reaches so far" },
+        }),
+        "sections whose own flow noise no open method tells; not among the sums",
+      ),
       caution: text(),
     }),
   });
