@@ -101,6 +101,10 @@ export const filterBank = defineKind({
     { figure: "gapLoss", name: "loss of gaps and turns", quantity: "pressureDifference" },
     { figure: "bypassShare", name: "share beside the panels", quantity: "share" },
     { figure: "lifeHours", name: "hours from clean to change-out", quantity: "count" },
+    { figure: "panelCount", name: "panels", quantity: "count" },
+    { figure: "panelArea", name: "faces of the panels", quantity: "area" },
+    { figure: "mediaArea", name: "medium of the filters", quantity: "area" },
+    { figure: "blankArea", name: "closed with sheet beside the panels", quantity: "area" },
   ],
   working,
   notes: (design, rating) => {

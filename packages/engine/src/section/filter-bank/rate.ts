@@ -33,6 +33,11 @@ export interface FilterBankRating extends SectionRating {
   bypassShare: number;
   /** h from clean to change-out in steady service at this flow. */
   lifeHours: number;
+  /** Of the rack: panels; m² of their faces, of their medium and of sheet beside them. */
+  panelCount: number;
+  panelArea: number;
+  mediaArea: number;
+  blankArea: number;
 }
 
 const atRest = recordAtRest<FilterBankRating>({
@@ -51,6 +56,10 @@ const atRest = recordAtRest<FilterBankRating>({
   gapLoss: 0,
   bypassShare: 0,
   lifeHours: 0,
+  panelCount: 0,
+  panelArea: 0,
+  mediaArea: 0,
+  blankArea: 0,
 });
 
 /** A record to be filled. */
@@ -102,12 +111,16 @@ export function rateFilterBank(
   endRating(out, design.sectionArea);
 }
 
-/** Adds how the bank does over its life, at the flow of the rating. */
+/** Adds what the rack is, and how it does over its life, at the flow of the rating. */
 export function completeFilterBank(design: FilterBankDesign, _: SectionCondition, out: FilterBankRating): void {
   const { panelVelocity, density, dryBulb } = out;
   out.cleanLoss = filterLossAt(design, panelVelocity, 0, density, dryBulb);
   out.changeOutLoss = filterLossAt(design, panelVelocity, 1, density, dryBulb);
   out.lifeHours = filterLife(design.prefilter ?? design.medium, panelVelocity, design.dustConcentration) / 3600;
+  out.panelCount = design.panelCount;
+  out.panelArea = design.panelArea;
+  out.mediaArea = design.mediaArea;
+  out.blankArea = design.blankArea;
 }
 
 /** m³/s through the panels, so that the crack beside them takes the rest at the same pressure. */
