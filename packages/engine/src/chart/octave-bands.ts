@@ -30,7 +30,7 @@ interface Curve {
 }
 
 /** pt left for the scale, right for names, above for the title, below for the bands. */
-const margin = { left: 44, right: 236, top: 30, bottom: 50 } as const;
+const margin = { left: 44, right: 236, top: 30, bottom: 64 } as const;
 /** pt between names at the right edge, and between the whiskers of curves that meet. */
 const nameStep = 30;
 const whiskerStep = 5;
@@ -50,7 +50,7 @@ export function octaveBandChart(sound: UnitSound, title: string, options: Octave
     box: { x: 0, y: 0, width: options.width, height: options.height },
     items: [
       words("sound-title", "strong", [margin.left, 14], "Sound power by octave band"),
-      words("sound-unit", "quiet", [margin.left + 190, 14], "dB re 1 pW, with its uncertainty", { size: "small" }),
+      words("sound-unit", "quiet", [margin.left + 210, 14], "dB re 1 pW, with its uncertainty", { size: "small" }),
       ...scaleItems(field),
       ...curves.flatMap((curve, index) => curveItems(field, curve, (index - (curves.length - 1) / 2) * whiskerStep)),
       ...nameItems(field, curves),
@@ -154,10 +154,13 @@ function curveItems(field: Field, { key, name, ink, dash, outlet }: Curve, shift
 function uncountedItems({ left, bottom }: Field, uncounted: UnitSound["uncounted"]): readonly DisplayItem[] {
   if (uncounted.length === 0) return [];
   const beyond = uncounted.filter(({ isBounded }) => !isBounded).map(({ section }) => section);
-  const held = `held to add at most ${uncountedAddition.toFixed(1)} dB, from memory`;
-  const except = beyond.length === 0 ? held : `${held}; ${beyond.join(", ")}: faster than that holds for`;
-  const said = `flow noise of coils, filters and eliminators is not counted: ${except}`;
-  return [words("sound-uncounted", "quiet", [left, bottom + 45], said, { size: "small" })];
+  const lines = [
+    `flow noise of coils, filters and eliminators is not counted: held to add at most ${uncountedAddition.toFixed(1)} dB, from memory`,
+    ...(beyond.length === 0 ? [] : [`${beyond.join(", ")}: faster than that holds for`]),
+  ];
+  return lines.map((said, index) =>
+    words(`sound-uncounted-${index}`, "quiet", [left, bottom + 45 + 13 * index], said, { size: "small" }),
+  );
 }
 
 /** Names with the A-weighted sums right of the field, each as near to the end of its curve as the others let it. */

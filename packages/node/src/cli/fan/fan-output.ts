@@ -40,7 +40,7 @@ export interface FanOutput {
   readonly range: FanRange;
   /** With filters clean and the fan as fast as any condition asks; left out where it finds no balance. */
   readonly largestFlow?: LargestFlow;
-  /** The same with a speed control whose maximum nobody has set: as fast as class, control and motor let it. */
+  /** The same with a speed control whose maximum nobody has set, where class, control and motor let it turn faster. */
   readonly largestFlowUnset?: LargestFlow & { readonly limitedBy: "speed" | "motor" };
   readonly oneFanOut: OneFanOutOutput;
   readonly powerLimit: FanPowerVerdict;
@@ -148,7 +148,9 @@ export function fanOf(job: Job, request: FanRequest): FanOutput {
     ...(mechanics === undefined ? {} : { mechanics }),
     range,
     ...(most.solved && met.speed > 0 ? { largestFlow: largestFlowOf(job.unit, most) } : {}),
-    ...(unset === undefined ? {} : { largestFlowUnset: unsetOf(job, unset, range.highestSpeed) }),
+    ...(unset === undefined || isNear(unset.operation.fanSpeed, met.speed)
+      ? {}
+      : { largestFlowUnset: unsetOf(job, unset, range.highestSpeed) }),
     oneFanOut: { wanted: redundancy.airflowWithOneFanOut, ...oneFanOut(job.unit, chosen) },
     powerLimit: fanPowerVerdict(job.unit, rating, variable),
     powerAllowances: draw === undefined ? [] : fanAllowanceVerdicts(job.unit, draw, variable),
@@ -156,6 +158,11 @@ export function fanOf(job: Job, request: FanRequest): FanOutput {
     ...(request.catalogue === undefined ? {} : { alternatives: alternativesOf(job, rating, request.catalogue) }),
     ...(lines === undefined ? {} : { working: lines }),
   };
+}
+
+/** True where two speeds are one to a reader. */
+function isNear(one: number, other: number): boolean {
+  return Math.abs(one - other) < 1e-3 * other;
 }
 
 function unsetOf(job: Job, rating: UnitRating, highest: number): NonNullable<FanOutput["largestFlowUnset"]> {

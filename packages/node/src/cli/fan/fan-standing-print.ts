@@ -54,7 +54,7 @@ export function printLargestFlows({ largestFlow, largestFlowUnset }: FanOutput, 
 }
 
 function unsetWords({ limitedBy }: NonNullable<FanOutput["largestFlowUnset"]>): string {
-  return `were that maximum not set, ${limitedBy === "motor" ? "as fast as the motor lets it" : "at its highest speed"}`;
+  return `with that maximum not set, ${limitedBy === "motor" ? "as fast as the motor lets it" : "at its highest speed"}`;
 }
 
 function springWords({ resonance, isolatesAbove, lowestSpeed }: FanOutput["range"], say: Say): string {
