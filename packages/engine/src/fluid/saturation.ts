@@ -107,3 +107,25 @@ export function saturationHumidityRatio(
   const vapour = saturatedVapourPressure(dryBulb, pressure, relations);
   return vapour < pressure ? (MASS_RATIO * vapour) / (pressure - vapour) : Number.POSITIVE_INFINITY;
 }
+
+/**
+ * Humidity ratios of saturated air at several temperatures: for inner loops, where a number that a call returns would be put
+ * into a box of its own.
+ *
+ * @param dryBulbs °C, -60…90: temperatures
+ * @param count count, 0…4096: of them
+ * @param pressure Pa, 50000…110000: absolute pressure
+ * @param out list: receives as many kg/kg
+ * @outside as `saturationHumidityRatio`
+ * @throws RangeError when a temperature is not a number in −100…200 °C
+ * @example (() => { const out = [0]; setSaturationHumidityRatios([20], 1, 101325, out); return out[0]; })() // 0.014761 ± 8e-6
+ * @source ashrae-hof-2021-ch1 eq. 21
+ */
+export function setSaturationHumidityRatios(
+  dryBulbs: Float64Array,
+  count: number,
+  pressure: number,
+  out: Float64Array,
+): void {
+  for (let i = 0; i < count; i++) out[i] = saturationHumidityRatio(dryBulbs[i]!, pressure);
+}

@@ -5,7 +5,7 @@ import {
   enthalpyFromHumidityRatio,
   moistAirSpecificHeat,
 } from "#fluid/moist-air";
-import { saturationHumidityRatio } from "#fluid/saturation";
+import { saturationHumidityRatio, setSaturationHumidityRatios } from "#fluid/saturation";
 import type { Coil } from "./coil.ts";
 import type { CoilWork } from "./performance.ts";
 
@@ -78,7 +78,7 @@ function solveDry(coil: Coil, e: number, slot: number, work: CoilWork): void {
 
 function solveWet(coil: Coil, e: number, slot: number, passes: number, work: CoilWork): void {
   const { c, element } = work;
-  const { pressure, liquidIn, liquidMean, liquidOut, wetnessIn, behindRoot } = element;
+  const { pressure, liquidIn, liquidMean, liquidOut, wetnessIn, wetnessMean, behindRoot } = element;
   const { bank } = coil;
   const finShare = bank.finArea / bank.outsideArea;
   const lewis = coil.surface.lewisFactor;
@@ -93,7 +93,6 @@ function solveWet(coil: Coil, e: number, slot: number, passes: number, work: Coi
   // K of dry-bulb difference that a kg/kg of moisture is worth: θ = t + κ W is the driving potential in kelvin.
   const kappa = (latentHeatAtZero - latentHeatFall * surface) / moistAirSpecificHeat(moisture);
   const airPotential = air + kappa * moisture;
-  const wetnessMean = saturationHumidityRatio(liquidMean, pressure);
   const potential = airPotential - liquidIn - kappa * wetnessIn;
   // The chord of the saturation curve over the liquid's whole rise; it never reaches the air's own temperature.
   const liquidRise =
@@ -101,8 +100,12 @@ function solveWet(coil: Coil, e: number, slot: number, passes: number, work: Coi
       ? chord(kappa, liquidIn, wetnessIn, liquidOut, element.wetnessOut)
       : chord(kappa, liquidIn, wetnessIn, air, saturationHumidityRatio(air, pressure));
 
-  let wetnessRoot = saturationHumidityRatio(root, pressure);
-  let wetnessSurface = saturationHumidityRatio(surface, pressure);
+  const { pair, pairSaturated } = work;
+  pair[0] = root;
+  pair[1] = surface;
+  recallSaturation(slot, work);
+  let wetnessRoot = pairSaturated[0]!;
+  let wetnessSurface = pairSaturated[1]!;
   const coefficient = c.airCoefficient * c.wetFactor;
   const { wetTransfers: transfers, wetSensibleReach: sensibleReach } = c;
   const latentReach = lewis === 1 ? sensibleReach : 1 - Math.exp(-transfers / lewis);
@@ -134,9 +137,13 @@ function solveWet(coil: Coil, e: number, slot: number, passes: number, work: Coi
     surface += miss / (1 + kappa * saturationSlope(surface, wetnessSurface));
     surface = Math.min(air, Math.max(root, surface));
     moved = Math.abs(surface - surfaceBefore);
-    wetnessRoot = saturationHumidityRatio(root, pressure);
-    wetnessSurface = saturationHumidityRatio(surface, pressure);
+    pair[0] = root;
+    pair[1] = surface;
+    setSaturationHumidityRatios(pair, 2, pressure, pairSaturated);
+    wetnessRoot = pairSaturated[0]!;
+    wetnessSurface = pairSaturated[1]!;
   }
+  keepSaturation(slot, work);
   work.root[slot] = root;
   work.surface[slot] = surface;
   const wetShare = wetShareOf(moisture, surface, wetnessSurface);
@@ -165,6 +172,30 @@ function solveWet(coil: Coil, e: number, slot: number, passes: number, work: Coi
   element.condensateTemperature = surface;
   element.surfaceEfficiency = efficiency;
   work.wet[slot] = wetShare;
+}
+
+/** Reads saturation at the pair's temperatures: what the slot's last solution has ended with, where it began there now. */
+function recallSaturation(slot: number, work: CoilWork): void {
+  const { askedAt, saturated, pair, pairSaturated } = work;
+  const { pressure } = work.element;
+  if (work.saturatedPressure !== pressure) {
+    askedAt.fill(Number.NaN);
+    work.saturatedPressure = pressure;
+  }
+  const i = 2 * slot;
+  if (askedAt[i] === pair[0] && askedAt[i + 1] === pair[1]) {
+    pairSaturated[0] = saturated[i]!;
+    pairSaturated[1] = saturated[i + 1]!;
+  } else setSaturationHumidityRatios(pair, 2, pressure, pairSaturated);
+}
+
+/** Keeps the pair's saturation for the slot's next solution. */
+function keepSaturation(slot: number, { askedAt, saturated, pair, pairSaturated }: CoilWork): void {
+  const i = 2 * slot;
+  askedAt[i] = pair[0]!;
+  askedAt[i + 1] = pair[1]!;
+  saturated[i] = pairSaturated[0]!;
+  saturated[i + 1] = pairSaturated[1]!;
 }
 
 /** Rise of the potential θ = t + κ W_s per kelvin between two temperatures, or at them when they are one. */

@@ -195,6 +195,9 @@ function walkTube(grid: FineGrid, inlet: CoilInlet, e: number, passes: number): 
     element.liquidMean = liquid + half;
     element.liquidOut = liquid + 2 * half;
     element.wetnessIn = cools ? saturationHumidityRatio(liquid, inlet.pressure) : Number.POSITIVE_INFINITY;
+    element.wetnessMean = cools
+      ? saturationHumidityRatio(element.liquidMean, inlet.pressure)
+      : Number.POSITIVE_INFINITY;
     element.wetnessOut = cools ? saturationHumidityRatio(element.liquidOut, inlet.pressure) : Number.POSITIVE_INFINITY;
     solveElement(fine, e, slot, passes, cells);
     cells.heat[slot] = element.heat;

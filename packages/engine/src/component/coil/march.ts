@@ -5,7 +5,7 @@ import {
   enthalpyFromHumidityRatio,
   moistAirSpecificHeat,
 } from "#fluid/moist-air";
-import { saturationHumidityRatio } from "#fluid/saturation";
+import { saturationHumidityRatio, setSaturationHumidityRatios } from "#fluid/saturation";
 import { clearSums, setAirSide, setLiquidSide, setRowAir } from "./coefficients.ts";
 import type { Coil } from "./coil.ts";
 import { solveElement } from "./element.ts";
@@ -137,16 +137,21 @@ function startCold(coil: Coil, inlet: CoilInlet, work: CoilWork): void {
 }
 
 /** How moist saturated air would be at the liquid's temperatures; nothing condenses on liquid that heats. */
-function setWetness({ liquid, wetness }: CoilWork, levels: number, inlet: CoilInlet): void {
-  const cools = inlet.liquidTemperature < inlet.dryBulb;
-  for (let l = 0; l <= levels; l++) {
-    wetness[l] = cools ? saturationHumidityRatio(liquid[l]!, inlet.pressure) : Number.POSITIVE_INFINITY;
+function setWetness(work: CoilWork, levels: number, inlet: CoilInlet): void {
+  const { liquid, wetness, middle, middleWetness } = work;
+  if (!(inlet.liquidTemperature < inlet.dryBulb)) {
+    wetness.fill(Number.POSITIVE_INFINITY);
+    middleWetness.fill(Number.POSITIVE_INFINITY);
+    return;
   }
+  for (let l = 0; l < levels; l++) middle[l] = (liquid[l]! + liquid[l + 1]!) / 2;
+  setSaturationHumidityRatios(liquid, levels + 1, inlet.pressure, wetness);
+  setSaturationHumidityRatios(middle, levels, inlet.pressure, middleWetness);
 }
 
 /** One walk along the rows with the liquid temperatures as they stand; returns the largest imbalance of a level, K. */
 function march(coil: Coil, inlet: CoilInlet, work: CoilWork, passes: number): number {
-  const { c, element, liquid, wetness } = work;
+  const { c, element, liquid, wetness, middleWetness } = work;
   const { levels } = coil;
   clearSums(c);
   clearBalance(work, levels);
@@ -171,6 +176,7 @@ function march(coil: Coil, inlet: CoilInlet, work: CoilWork, passes: number): nu
       element.liquidOut = liquid[l + 1]!;
       element.liquidMean = (liquid[l]! + liquid[l + 1]!) / 2;
       element.wetnessIn = wetness[l]!;
+      element.wetnessMean = middleWetness[l]!;
       element.wetnessOut = wetness[l + 1]!;
       solveElement(coil, e, e, passes, work);
       work.heat[e] = element.heat;

@@ -98,9 +98,20 @@ export interface CoilWork {
   readonly liquid: Float64Array;
   /** kg/kg of saturated air as cold as that; infinite where the liquid heats. */
   readonly wetness: Float64Array;
+  /** °C in the middle of each level, and kg/kg of air saturated there. */
+  readonly middle: Float64Array;
+  readonly middleWetness: Float64Array;
   /** °C, root of the fins and effective surface of each element; NaN before the first march. */
   readonly root: Float64Array;
   readonly surface: Float64Array;
+  /** °C at which saturation was last asked for in an element, root and surface after one another, and kg/kg there. */
+  readonly askedAt: Float64Array;
+  readonly saturated: Float64Array;
+  /** Pa at which that was. */
+  saturatedPressure: number;
+  /** The two in hand. */
+  readonly pair: Float64Array;
+  readonly pairSaturated: Float64Array;
   /** W of each element, and whether it is wet (1) or dry (0). */
   readonly heat: Float64Array;
   readonly wet: Float64Array;
@@ -164,8 +175,9 @@ export interface ElementState {
   liquidIn: number;
   liquidMean: number;
   liquidOut: number;
-  /** kg/kg of saturated air as cold as the liquid that enters and leaves; infinite where the liquid heats. */
+  /** kg/kg of saturated air as cold as the liquid that enters, in the middle, and that leaves; infinite where the liquid heats. */
   wetnessIn: number;
+  wetnessMean: number;
   wetnessOut: number;
   /** K/W of one row between liquid and root of the fins. */
   behindRoot: number;
@@ -194,8 +206,15 @@ export function createCoilWork(slots = mostElements, levels = mostRows): CoilWor
   return {
     liquid: new Float64Array(levels + 1),
     wetness: new Float64Array(levels + 1),
+    middle: new Float64Array(levels),
+    middleWetness: new Float64Array(levels),
     root: new Float64Array(slots),
     surface: new Float64Array(slots),
+    askedAt: new Float64Array(2 * slots).fill(Number.NaN),
+    saturated: new Float64Array(2 * slots),
+    saturatedPressure: Number.NaN,
+    pair: new Float64Array(2),
+    pairSaturated: new Float64Array(2),
     heat: new Float64Array(slots),
     wet: new Float64Array(slots),
     rowDryBulb: new Float64Array(mostRows),
@@ -235,6 +254,7 @@ export function createCoilWork(slots = mostElements, levels = mostRows): CoilWor
       liquidMean: 0,
       liquidOut: 0,
       wetnessIn: 0,
+      wetnessMean: 0,
       wetnessOut: 0,
       behindRoot: 0,
       heat: 0,
