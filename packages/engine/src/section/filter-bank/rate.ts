@@ -91,7 +91,7 @@ export function rateFilterBank(
   const flow = actualAirflow(air);
   const density = airDensity(air);
   const loading = condition.filterLoading;
-  const through = flowThroughPanels(design, flow, loading, density, air.dryBulb);
+  const through = flowThroughPanels(design, flow, loading, density, air.dryBulb, out.bypassShare);
   out.actualAirflow = flow;
   out.density = density;
   out.dryBulb = air.dryBulb;
@@ -123,50 +123,41 @@ export function completeFilterBank(design: FilterBankDesign, _: SectionCondition
   out.blankArea = design.blankArea;
 }
 
-/** m³/s through the panels, so that the crack beside them takes the rest at the same pressure. */
+/**
+ * m³/s through the panels, so that the crack beside them takes the rest at the same pressure: by Newton's steps from a share
+ * that leaks, such as the last rating's.
+ */
 function flowThroughPanels(
   design: FilterBankDesign,
   flow: number,
   loading: number,
   density: number,
   dryBulb: number,
+  leaking: number,
 ): number {
   const { medium, prefilter, crackArea, panelArea } = design;
-  if (crackArea === 0) return flow;
+  if (crackArea === 0 || flow === 0) return flow;
   const clean = cleanResistanceAtRated(medium, density, dryBulb);
   const dust = dustResistanceAtRated(medium, loading, dryBulb);
   const cleanBefore = prefilter === undefined ? 0 : cleanResistanceAtRated(prefilter, density, dryBulb);
   const dustBefore = prefilter === undefined ? 0 : dustResistanceAtRated(prefilter, loading, dryBulb);
   const { ratedVelocity, exponent } = medium;
   const { ratedVelocity: ratedBefore, exponent: exponentBefore } = prefilter ?? medium;
-  // What the crack takes at the panels' resistance less what is left for it: rises with the flow through the panels.
-  const excess = (through: number): number => {
+  let through = (leaking > 0 && leaking < 1 ? 1 - leaking : 1) * flow;
+  for (let count = 0; count < 100; count++) {
     const velocity = through / panelArea;
     const own = velocity / ratedVelocity;
     const before = velocity / ratedBefore;
-    const resistance =
-      clean * own ** exponent + dust * own + cleanBefore * before ** exponentBefore + dustBefore * before;
-    return bypassFlow(crackArea, resistance, density) - (flow - through);
-  };
-  // The crack takes at most what it would at the resistance of the whole flow. Regula falsi with the Illinois halving.
-  let high = flow;
-  let highExcess = excess(flow);
-  let low = Math.max(0, flow - highExcess);
-  let lowExcess = excess(low);
-  let through = flow;
-  for (let count = 0; count < 100 && highExcess !== lowExcess; count++) {
-    through = low - (lowExcess * (high - low)) / (highExcess - lowExcess);
-    const now = excess(through);
-    if (Math.abs(now) <= 1e-14 * flow) break;
-    if (now > 0) {
-      high = through;
-      highExcess = now;
-      lowExcess /= 2;
-    } else {
-      low = through;
-      lowExcess = now;
-      highExcess /= 2;
-    }
+    const byMedium = clean * own ** exponent;
+    const byPrefilter = cleanBefore === 0 ? 0 : cleanBefore * before ** exponentBefore;
+    const byDust = dust * own + dustBefore * before;
+    const resistance = byMedium + byPrefilter + byDust;
+    const beside = bypassFlow(crackArea, resistance, density);
+    // What the crack takes less what is left for it, and how that rises with the logarithm of the flow through the panels.
+    const excess = beside - (flow - through);
+    if (Math.abs(excess) <= 1e-14 * flow) break;
+    const rise = (exponent * byMedium + exponentBefore * byPrefilter + byDust) / resistance;
+    through = Math.max(1e-3 * through, through - excess / (1 + (0.5 * beside * rise) / through));
   }
   return through;
 }
