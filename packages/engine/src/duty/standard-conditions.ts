@@ -68,9 +68,17 @@ export function standardConditions(duty: Duty, fixedSpeed: number | undefined, f
   return [...loaded, ...atMinimum, ...oneOut, ...stopped];
 }
 
-/** A running condition of the day at design airflow and half-loaded filters; `name` and `key` are the day's. */
-export function conditionOfDay(duty: Duty, day: Day, fixedSpeed: number | undefined): Condition {
-  const barometricPressure = sitePressure(duty);
+/**
+ * A running condition of the day at design airflow and half-loaded filters, at the site's pressure unless the day has its own;
+ * `name` and `key` are the day's.
+ */
+export function conditionOfDay(
+  duty: Duty,
+  day: Day,
+  fixedSpeed: number | undefined,
+  barometricPressure = sitePressure(duty),
+): Condition {
+  const designDryAirFlow = supplyDryAirFlow(duty, day, "design", barometricPressure);
   const humidityRatio = humidityRatioOfAirState(day.outdoor, barometricPressure);
   return {
     key: day.key,
@@ -82,7 +90,7 @@ export function conditionOfDay(duty: Duty, day: Day, fixedSpeed: number | undefi
     surroundings: surroundingsOf(duty, day, barometricPressure, humidityRatio),
     flow:
       fixedSpeed === undefined
-        ? { mode: "flow held", dryAirFlow: supplyDryAirFlow(duty, day, "design") }
+        ? { mode: "flow held", dryAirFlow: designDryAirFlow }
         : { mode: "speed held", fanSpeed: fixedSpeed },
     filterLoading: 0.5,
     setPoints: setPointsOf(duty, day.season, barometricPressure),
@@ -91,7 +99,7 @@ export function conditionOfDay(duty: Duty, day: Day, fixedSpeed: number | undefi
       atDesign: duty.externalStatic.pressure,
       fixed: duty.externalStatic.fixed,
       reserve: duty.externalStatic.reserve,
-      designDryAirFlow: supplyDryAirFlow(duty, day, "design"),
+      designDryAirFlow,
     },
     exhaust: exhaustOf(duty, day, barometricPressure),
   };
@@ -135,11 +143,15 @@ export function sitePressure(duty: Duty): number {
  * kg/s of dry air that the airflow of the duty means on a day. A standard airflow is dry air of standard density; an
  * actual airflow is taken at the plane's own state: outdoors, or supply air at its set point.
  */
-export function supplyDryAirFlow(duty: Duty, day: Day, which: "design" | "minimum"): number {
+export function supplyDryAirFlow(
+  duty: Duty,
+  day: Day,
+  which: "design" | "minimum",
+  barometricPressure = sitePressure(duty),
+): number {
   const { design, minimum, basis, plane } = duty.supplyAirflow;
   const airflow = which === "design" ? design : (minimum ?? design);
   if (basis === "standard") return dryAirFlowFromStandardAirflow(standardAirflow(airflow));
-  const barometricPressure = sitePressure(duty);
   if (plane === "intake") {
     const humidityRatio = humidityRatioOfAirState(day.outdoor, barometricPressure);
     return airflow / specificVolume(day.outdoor.dryBulb, humidityRatio, barometricPressure);

@@ -10,8 +10,7 @@ export function conditionOfHour(plan: YearPlan, hour: number, season: "cooling" 
   const outdoor = outdoorOf(plan, hour);
   const name = hourName(hour, hours);
   const day = { key: `hour-${hour}`, name, season, outdoor: dayState(outdoor) };
-  const site = { ...duty.site, barometricPressure: plan.pressure[hour]! };
-  const base = conditionOfDay({ ...duty, site }, day, fixedSpeed);
+  const base = conditionOfDay(duty, day, fixedSpeed, plan.pressure[hour]!);
   return {
     ...base,
     outdoor,
