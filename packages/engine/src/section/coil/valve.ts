@@ -69,7 +69,7 @@ const searchTolerance = 2e-7;
 const openRange = 6;
 
 /** Whether the flow with the valve open is given, and not what changes the liquid by a given temperature. */
-export function isFlowGiven(supply: LiquidSupply, given: number | undefined): boolean {
+function isFlowGiven(supply: LiquidSupply, given: number | undefined): boolean {
   return given !== undefined || supply.massFlow !== undefined;
 }
 
