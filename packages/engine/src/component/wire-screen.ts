@@ -1,5 +1,5 @@
 import { airViscosity } from "#fluid/air-transport";
-import { quantity } from "#form/field";
+import { choice, quantity } from "#form/field";
 import { interpolate, monotoneTable, type Table } from "#numerics/interpolate";
 import { wireScreenLoss } from "#standard/wire-screen-loss";
 import { defineFamily, type RecordHead } from "./family.ts";
@@ -11,9 +11,14 @@ export interface WireScreen {
   readonly meshPitch: number;
   /** m. */
   readonly wireDiameter: number;
+  /** Of wires and frame. */
+  readonly metal: (typeof screenMetals)[number];
   /** Share of the face that is open, 0…1. */
   readonly openShare: number;
 }
+
+/** Metals that screens are made of. */
+const screenMetals = ["galvanized steel", "stainless steel 304"] as const;
 
 const fields = {
   meshPitch: quantity("smallLength", {
@@ -22,6 +27,7 @@ const fields = {
     maximum: "50 mm",
   }),
   wireDiameter: quantity("smallLength", { meaning: "Wire diameter", minimum: "0.3 mm", maximum: "6 mm" }),
+  metal: choice(screenMetals, { meaning: "Metal of wires and frame", default: "galvanized steel" }),
 } as const;
 
 /** The family `wire screen`. */
@@ -30,12 +36,12 @@ export const wireScreenFamily = defineFamily({
   meaning: "Mesh of round wire that keeps birds and leaves out",
   fields,
   build: (values, head): WireScreen => {
-    const { meshPitch, wireDiameter } = values;
+    const { meshPitch, wireDiameter, metal } = values;
     const openShare = (1 - wireDiameter / meshPitch) ** 2;
     if (!(openShare >= wireScreenLoss.lowestOpenShare)) {
       throw new RangeError(`wire diameter: leaves ${(100 * openShare).toFixed(0)} % open; at least 5 % is needed`);
     }
-    return { head, meshPitch, wireDiameter, openShare };
+    return { head, meshPitch, wireDiameter, metal, openShare };
   },
 });
 

@@ -28,6 +28,10 @@ export interface FanTask {
   readonly values: FanValues;
   readonly wheels: readonly FanWheel[];
   readonly counts: readonly number[];
+  /** Of what the curve's peak asks, that a motor must give; 1 when left out. */
+  readonly motorReserve?: number;
+  /** m; the standard ones when left out. */
+  readonly diameters?: readonly number[];
   readonly drives: readonly ("belt" | "direct")[];
   /** Largest share of the peak static pressure; owners ask 0.9. */
   readonly pressureToPeak: number;
@@ -56,6 +60,8 @@ export interface FanCandidate {
   readonly length: number;
 }
 
+const standardDiameters = standardFanDiameters.inches.map((inches) => inches * 0.0254);
+
 /** How many candidates were looked at, and those that hold, least electric power first. */
 export interface FanSelection {
   readonly looked: number;
@@ -73,11 +79,10 @@ export function selectFans(task: FanTask): FanSelection {
   const candidates: FanCandidate[] = [];
   let looked = 0;
   for (const wheel of task.wheels) {
-    for (const inches of standardFanDiameters.inches) {
+    for (const diameter of task.diameters ?? standardDiameters) {
       for (const count of task.counts) {
         for (const drive of task.drives) {
           looked++;
-          const diameter = inches * metresPerInch;
           if ((drive === "direct" && wheel.inlets === 2) || !mayFit(wheel, diameter, count, task.frame)) continue;
           const guess = guessSpeed(task, wheel, diameter, flow / count, density);
           if (guess === undefined) continue;
@@ -185,7 +190,7 @@ function sizesAt(
   const kept = wheel.classes.find((each) => each.tipSpeed >= Math.PI * diameter * speed);
   const peak = fanPeakPower(wheel.curve, diameter, speed, density);
   const passed = drive === "belt" ? beltEfficiencyFromPower(task.values.belts.band, peak) : 1;
-  const motorPower = standardMotorPower(peak / passed);
+  const motorPower = standardMotorPower(((task.motorReserve ?? 1) * peak) / passed);
   return kept === undefined || motorPower === undefined ? undefined : { class: kept.name, motorPower };
 }
 

@@ -1,3 +1,4 @@
+import { carryOverVelocity } from "#component/coil/carry-over";
 import { louverFreeArea } from "#component/louver";
 import { conditionOfDay, designDays } from "#duty/standard-conditions";
 import { specificVolume } from "#fluid/moist-air";
@@ -9,17 +10,18 @@ import type { Frame, SectionKind } from "#section/contract";
 import type { FilterBankDesign } from "#section/filter-bank/design";
 import { filterBank } from "#section/filter-bank/kind";
 import type { DraftValue } from "./draft.ts";
-import { louverRecords } from "./intake.ts";
+import { louverRecords, metresOf } from "./intake.ts";
 import { against, chooseCasing, preparedSection, readValues, sectionsOfKind, type Workroom } from "./workroom.ts";
 
-/** m: steps in which cabinets are made, smallest and largest clear sides. */
-const step = 6 * inch;
+/** m: steps in which cabinets are made, finer where room is short; smallest and largest clear sides. */
+const steps = { usual: 6 * inch, fine: 3 * inch } as const;
 const smallest = 24 * inch;
 const widest = 240 * inch;
 const highest = 168 * inch;
-/** m of rail, roof and two panels beyond the clear height; of two panels beyond the clear width. */
-const beyondHeight = 0.45;
-const beyondWidth = 0.11;
+/** m of the rail that most traps ask for; what is really built is measured when it is judged. */
+const usualRail = 7 * inch;
+/** m of roof beyond the walls: as drawn, and where the road is narrow. */
+const overhang = { usual: 3 * inch, narrow: 1 * inch } as const;
 
 /** What the fastest spot of a coil face, on clean filters at the highest speed, has over the mean at design; a first guess. */
 const peakOverMean = 1.19;
@@ -54,7 +56,7 @@ export function largestAirflow(room: Workroom): number {
 
 /**
  * Every cross-section in the shop's steps that keeps the limits of face, filter and louver velocity and the site's size,
- * least panel first; those that the road does not take come last.
+ * least panel first.
  */
 export function cabinetChoices(room: Workroom): readonly CabinetChoice[] {
   const judge = judgeOf(room);
@@ -62,11 +64,21 @@ export function cabinetChoices(room: Workroom): readonly CabinetChoice[] {
   const sides = (fixed: DraftValue | undefined, most: number) => {
     const given = fixed === undefined ? undefined : frameSide(room, fixed);
     if (given !== undefined) return [given];
+    const step = room.limits.relaxed ? steps.fine : steps.usual;
     const count = Math.floor((most - smallest) / step + 1e-6);
     return Array.from({ length: Math.max(0, count + 1) }, (_, index) => smallest + index * step);
   };
-  const mostWidth = Math.min(widest, (limits.width ?? Number.POSITIVE_INFINITY) - beyondWidth);
-  const mostHeight = Math.min(highest, (limits.height ?? Number.POSITIVE_INFINITY) - beyondHeight);
+  const least = (site: number | undefined, road: number) => Math.min(site ?? Number.POSITIVE_INFINITY, road);
+  const panels = 2 * metresOf(room.draft.casing["panel thickness"] ?? "2 in");
+  const roof = hasRoof(room) ? 2 * overhang.narrow : 0;
+  // Gap, rise of one in fifty across the width, and edge of the roof.
+  const roofHeight = hasRoof(room) ? 0.075 + 0.02 * 0.8 * Math.min(widest, limits.width ?? limits.shippingWidth) : 0;
+  const mostWidth = Math.min(widest, least(limits.width, limits.shippingWidth) - panels - roof, room.limits.mostWidth);
+  const mostHeight = Math.min(
+    highest,
+    least(limits.height, limits.shippingHeight) - panels - usualRail - roofHeight,
+    room.limits.mostHeight,
+  );
   const choices: CabinetChoice[] = [];
   for (const width of sides(room.fixed.casing.width, mostWidth)) {
     for (const height of sides(room.fixed.casing.height, mostHeight)) {
@@ -75,6 +87,20 @@ export function cabinetChoices(room: Workroom): readonly CabinetChoice[] {
     }
   }
   return choices.sort((a, b) => a.cost - b.cost);
+}
+
+function hasRoof({ duty }: Workroom): boolean {
+  return duty.site.placement !== "indoor";
+}
+
+/** A small overhang where road or site take no more of width. */
+function chooseOverhang(room: Workroom, frame: Frame): void {
+  const { width, shippingWidth } = room.duty.limits;
+  const most = Math.min(width ?? shippingWidth, shippingWidth);
+  const walls = frame.width + 2 * metresOf(room.draft.casing["panel thickness"] ?? "2 in");
+  if (!hasRoof(room) || walls + 2 * overhang.usual <= most) return;
+  const because = `what is left beside the walls of ${printQuantity(most, "length", "ip")}; with a drip edge`;
+  chooseCasing(room, { "roof overhang": "1 in" }, because);
 }
 
 function frameSide(room: Workroom, typed: DraftValue): number | undefined {
@@ -97,9 +123,9 @@ function judgeOf(room: Workroom): (frame: Frame) => CabinetChoice | undefined {
   const coilValues = cooling && readValues(room, coil, { fins: "10 per in", ...cooling.values });
   const bankValues = filters.map((each) => readValues(room, bank, each.values));
   const louvers = louverRecords(room);
-  const { shippingWidth, shippingHeight } = room.duty.limits;
   return (frame) => {
     const area = frame.width * frame.height;
+    if (area < room.limits.leastArea) return undefined;
     if (area < (0.7 * airflow) / Math.max(room.limits.coolingVelocity, room.limits.filterVelocity)) return undefined;
     const filterVelocity = Math.max(0, ...bankValues.map((values) => velocityOnPanels(bank, values, frame, airflow)));
     if (filterVelocity > room.limits.filterVelocity) return undefined;
@@ -110,12 +136,9 @@ function judgeOf(room: Workroom): (frame: Frame) => CabinetChoice | undefined {
     if (!(onsetShare <= room.limits.louverOnsetShare)) return undefined;
     const stack = coilValues === undefined ? undefined : stackFor(room, coil, coilValues, frame, airflow);
     if (coilValues !== undefined && stack === undefined) return undefined;
-    const over =
-      Math.max(0, frame.width + beyondWidth - shippingWidth) +
-      Math.max(0, frame.height + beyondHeight - shippingHeight);
     const shape = frame.width / frame.height;
     const awry = Math.max(0, shape - 1.7) + Math.max(0, 1 / shape - 1);
-    const cost = frame.width + frame.height + awry + (over > 0 ? 100 + 5 * over : 0);
+    const cost = frame.width + frame.height + awry;
     return { frame, stacked: stack?.stacked ?? 1, coolingVelocity: stack?.velocity, filterVelocity, onsetShare, cost };
   };
 }
@@ -142,7 +165,10 @@ function stackFor(
     const design = preparedSection<ChilledWaterCoilDesign>(kind, { ...values, stacked }, frame);
     if (design === undefined) return undefined;
     const velocity = airflow / design.block.faceArea;
-    if (velocity > room.limits.coolingVelocity || peakOverMean * velocity > design.carryOverVelocity) return undefined;
+    // Where room is short an eliminator may catch what a coat makes the fins throw.
+    const { finsPerLength } = design.block.coil;
+    const thrown = room.limits.relaxed ? carryOverVelocity(finsPerLength, "aluminium") : design.carryOverVelocity;
+    if (velocity > room.limits.coolingVelocity || peakOverMean * velocity > thrown) return undefined;
     if (design.block.coil.bank.finnedHeight <= room.limits.panPitch) return { stacked, velocity };
   }
   return undefined;
@@ -164,4 +190,5 @@ export function takeCabinet(room: Workroom, choice: CabinetChoice): void {
         ]),
   ];
   chooseCasing(room, { width: inches(frame.width), height: inches(frame.height) }, reasons.join("; "));
+  chooseOverhang(room, frame);
 }

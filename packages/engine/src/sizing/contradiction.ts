@@ -9,8 +9,16 @@ import { inBothUnits } from "#section/both-units";
 /** Something that a duty asks and no machine can do, in words, and the nearest duty that works. */
 export interface Contradiction {
   readonly words: string;
-  /** Changes of the job file, `duty.setPoints.coilLeaving` to `52 °F`, each alone a way out. */
-  readonly nearest: readonly { readonly path: string; readonly value: string; readonly words: string }[];
+  /** Ways out, the nearest first, each alone. */
+  readonly nearest: readonly Way[];
+}
+
+/** A change of the job file, `duty.setPoints.coilLeaving` to `52 °F`, and what must change with it. */
+export interface Way {
+  readonly path: string;
+  readonly value: string;
+  readonly words: string;
+  readonly also?: readonly { readonly path: string; readonly value: string }[];
 }
 
 /** K that a coil of any size leaves between air and the water that enters it; common practice for sizes that are built. */

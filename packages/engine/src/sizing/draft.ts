@@ -23,6 +23,9 @@ export interface FixedUnit {
   readonly sections: readonly DraftSection[] | undefined;
 }
 
+/** A duty file that says nothing of the unit. */
+export const noUnitFixed: FixedUnit = { casing: {}, sections: undefined };
+
 /** What the text of a duty file fixes of the unit; the text has been read as a form before. */
 export function fixedUnit(text: string): FixedUnit {
   const unit = plain(text)?.unit as { casing?: Record<string, DraftValue>; sections?: Written[] } | null | undefined;

@@ -7,7 +7,7 @@ import type { DefaultApplied, Place } from "#form/reading";
 import { jobFormat } from "#job/job";
 import { sectionKinds } from "#section/kinds";
 import { casingFields } from "#unit/casing";
-import { type FixedUnit, fixedUnit } from "./draft.ts";
+import { type FixedUnit, fixedUnit, noUnitFixed } from "./draft.ts";
 
 /** A duty file read: a job file in which the unit, or any part of it, is still to be found. */
 export interface DutyReading {
@@ -61,6 +61,6 @@ export function readDutyFile(text: string, catalogue: Catalogue): DutyReading {
     componentNames: catalogue.names,
   });
   const { problems, defaults, places } = reading;
-  if (!reading.ok) return { duty: undefined, fixed: { casing: {}, sections: undefined }, problems, defaults, places };
+  if (!reading.ok) return { duty: undefined, fixed: noUnitFixed, problems, defaults, places };
   return { duty: reading.values.duty as Duty, fixed: fixedUnit(text), problems, defaults, places };
 }

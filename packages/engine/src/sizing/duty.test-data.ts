@@ -14,6 +14,8 @@ export interface DutyChanges {
   readonly staticPressure?: string;
   readonly water?: string;
   readonly altitude?: string;
+  /** Lines more. */
+  readonly rest?: string;
 }
 
 /** A plain duty; place and numbers are invented. */
@@ -45,5 +47,5 @@ ${Object.entries(setPoints)
   utilities:
     steam: { pressure at coil: 12 psig }
     chilled water: { supply: ${changes.water ?? "44 °F"}, rise: 12 F° }
-`;
+${changes.rest ?? ""}`;
 }

@@ -1,10 +1,10 @@
 import type { FanWheel } from "#component/fan-wheel";
 import type { Motor } from "#component/motor";
-import { oneFanOut } from "#design/fan-out";
 import { type FanCandidate, selectFans } from "#design/fan-selection";
 import { metresPerInch, wattsPerHorsepower } from "#quantity/inch-pound";
 import { printQuantity } from "#quantity/print";
 import type { FanValues } from "#section/fan/fields";
+import { standardFanDiameters } from "#standard/fan-diameter";
 import type { UnitRating } from "#unit/rating";
 import type { DraftSection, DraftValue } from "./draft.ts";
 import { indexOf, runningRatings } from "./trial.ts";
@@ -83,8 +83,14 @@ function settle(room: Workroom, solved: Solved, section: DraftSection): boolean 
     enteringFlow(each, index) < enteringFlow(found, index) ? each : found,
   );
   // What does at the hardest condition must also stand the least flow, where a fan is nearest to its peak.
-  const standing = new Set(candidatesFor(room, solved, section, index, least).map(nameOf));
-  const candidates = candidatesFor(room, solved, section, index, hardest).filter((each) => standing.has(nameOf(each)));
+  const candidates = [undefined, cutDiameters]
+    .map((diameters) => () => {
+      const standing = new Set(candidatesFor(room, solved, section, index, least, diameters).map(nameOf));
+      return candidatesFor(room, solved, section, index, hardest, diameters).filter((each) =>
+        standing.has(nameOf(each)),
+      );
+    })
+    .reduce<readonly Found[]>((found, look) => (found.length > 0 ? found : look()), []);
   if (candidates.some((each) => isSame(each.candidate, each.motor, section.values, candidates[0]!.candidate))) {
     room.obstacles.delete(key);
     return false;
@@ -98,6 +104,14 @@ function settle(room: Workroom, solved: Solved, section: DraftSection): boolean 
   const { candidate, motor } = chosen;
   return choose(room, section, typedValues(candidate, motor), reasons(room, candidate, hardest));
 }
+
+/** m, between the standard sizes: wheels of the next size cut smaller, where no standard one stands every flow. */
+const cutDiameters = standardFanDiameters.inches
+  .slice(0, -1)
+  .flatMap((inches, index) =>
+    [1 / 3, 2 / 3].map((share) => inches + share * (standardFanDiameters.inches[index + 1]! - inches)),
+  )
+  .map((inches) => (Math.round(inches * 4) / 4) * 0.0254);
 
 function enteringFlow(rating: UnitRating, index: number): number {
   return rating.sections[index]!.entering.dryAirFlow;
@@ -126,13 +140,14 @@ function candidatesFor(
   section: DraftSection,
   index: number,
   hardest: UnitRating,
+  diameters: readonly number[] | undefined,
 ): readonly Found[] {
   const { behaviour } = unit.sections[index]!;
   const known = room.fixed.sections?.[room.draft.sections.indexOf(section)]?.values ?? {};
   const names = known.wheel === undefined ? room.catalogue.names("fan wheel") : [String(known.wheel)];
   const wheels = names.map((name) => room.catalogue.component("fan wheel", name) as FanWheel);
   const redundancy = room.duty.redundancy.airflowWithOneFanOut;
-  const free = redundancy > 0 ? [2, 3, 4, 5, 6, 8, 9, 10, 12] : [1, 2, 3, 4];
+  const free = redundancy > 0 ? [2, 3, 4, 5, 6, 8, 9, 10, 12, 14, 15, 16, 18, 20] : [1, 2, 3, 4];
   const counts = known.count === undefined ? free : [Number(known.count)];
   const lines = known.motor === undefined ? motors : [String(known.motor)];
   const rise = -hardest.sections[index]!.totalPressureLoss + room.duty.externalStatic.reserve;
@@ -147,6 +162,8 @@ function candidatesFor(
       values,
       wheels: redundancy > 0 ? wheels.filter((wheel) => wheel.arrangement === "plenum wheel") : wheels,
       counts,
+      motorReserve: room.limits.motorReserve,
+      ...(diameters === undefined ? {} : { diameters }),
       drives: motor === motors[0] ? ["belt", "direct"] : ["direct"],
       pressureToPeak: room.limits.fanPressureToPeak,
     });
@@ -154,8 +171,19 @@ function candidatesFor(
     const usual = candidates.filter(
       ({ wheel, drive }) => (wheel.arrangement === "plenum wheel") === (drive === "direct"),
     );
-    return usual.map((candidate) => ({ candidate, motor }));
+    const { arrayMotorPower, fanEnergyIndex } = room.limits;
+    return usual
+      .filter(({ count, motorPower }) => count === 1 || motorPower <= arrayMotorPower * (1 + 1e-4))
+      .filter(({ energyIndex, motorPower }) =>
+        isRegulated(energyIndex, motorPower) ? energyIndex >= fanEnergyIndex : true,
+      )
+      .map((candidate) => ({ candidate, motor }));
   });
+}
+
+/** True where the fan has an index, and a motor from a horsepower up. */
+function isRegulated(energyIndex: number, motorPower: number): boolean {
+  return energyIndex > 0 && motorPower >= wattsPerHorsepower * (1 - 1e-4);
 }
 
 /** Of those within a few percent of the least power, the fewest fans, then the shortest. */
@@ -202,13 +230,4 @@ function reasons(room: Workroom, candidate: FanCandidate, hardest: UnitRating): 
     peak,
     `efficiency ${printQuantity(candidate.totalEfficiency, "share", "ip")} total`,
   ].join("; ");
-}
-
-/** Share of design airflow that an array still moves with one fan out; 1 where nothing is asked. */
-export function redundancyReached(room: Workroom, solved: Solved): number {
-  const wanted = room.duty.redundancy.airflowWithOneFanOut;
-  const rating = runningRatings(solved, "cooling").find((each) => each.condition.filterLoading === 1);
-  if (wanted === 0 || rating === undefined) return 1;
-  const { cases } = oneFanOut(solved.unit, rating.condition);
-  return cases[0]?.shareReached ?? 0;
 }

@@ -28,13 +28,32 @@ export function chooseFirst(room: Workroom): void {
   }
 }
 
+/** What filters are taken, and what after them where the unit's pressure is limited. */
+export const filters: readonly {
+  readonly values: Readonly<Record<string, string | undefined>>;
+  readonly because: string;
+}[] = [
+  {
+    values: { medium: "typical MERV 14 rigid 12 in", prefilter: "typical MERV 8 pleated 2 in" },
+    because: "assumed: a prefilter before every wetted surface, a final filter as laboratories commonly ask",
+  },
+  {
+    values: { medium: "typical MERV 14 V-bank 12 in", prefilter: "typical MERV 8 pleated 2 in" },
+    because: "as laboratories commonly ask, of much medium: the unit's pressure is limited",
+  },
+  {
+    values: { medium: "typical MERV 13 pleated 4 in", prefilter: undefined },
+    because: "one stage, changed at 1 in.wg: the unit's pressure is limited",
+  },
+];
+
 function chooseFilters(room: Workroom): void {
   for (const section of sectionsOfKind(room, "filter bank")) {
     choose(
       room,
       section,
-      { medium: "typical MERV 14 rigid 12 in", prefilter: "typical MERV 8 pleated 2 in", rack: "flat" },
-      "assumed: a prefilter before every wetted surface, a final filter as laboratories commonly ask",
+      { ...filters[room.limits.easyFilters]!.values, rack: "flat" },
+      filters[room.limits.easyFilters]!.because,
     );
   }
 }
@@ -45,7 +64,7 @@ const harsh = ["C4", "C5"];
 function chooseBuild(room: Workroom): void {
   const { site, winter } = room.duty;
   const isHarsh = harsh.includes(site.corrosionClass);
-  const isCold = winter.dryBulb < -18;
+  const isCold = winter.dryBulb < -18 && !room.limits.relaxed;
   chooseCasing(
     room,
     { "connection hand": "right", "panel thickness": isCold ? "3 in" : "2 in" },
@@ -54,12 +73,25 @@ function chooseBuild(room: Workroom): void {
       : "assumed: pipes and doors on the right, seen in airflow",
   );
   chooseCasing(room, { "leakage class": room.limits.leakageClass }, "the owner's leakage class");
+  const { supportSpacing } = room.limits;
+  if (Number.isFinite(supportSpacing)) {
+    const spacing = `${Math.floor(supportSpacing / inch + 1e-6)} in`;
+    chooseCasing(room, { "support spacing": spacing }, "as far apart as the owner lets supports stand");
+  }
   if (isHarsh) {
     chooseCasing(
       room,
       { "inner metal": "stainless steel 304", finish: "epoxy and polyurethane" },
       `corrosion class ${site.corrosionClass}`,
     );
+    for (const section of sectionsOfKind(room, "intake hood")) {
+      choose(
+        room,
+        section,
+        { screen: "typical stainless bird screen 1/2 in" },
+        `corrosion class ${site.corrosionClass}`,
+      );
+    }
   }
 }
 

@@ -23,7 +23,8 @@ export function frameOf(draft: Draft): { readonly width: number; readonly height
   return { width: metresOf(draft.casing.width!), height: metresOf(draft.casing.height!) };
 }
 
-function metresOf(typed: DraftValue): number {
+/** m of inches as typed by sizing itself. */
+export function metresOf(typed: DraftValue): number {
   return Number.parseFloat(String(typed)) * inch;
 }
 
@@ -75,7 +76,7 @@ function chooseShutOffDamper(
 }
 
 /** Outside and return damper at the velocity that gives them authority; angles follow when the unit is solved. */
-function chooseMixingBox(
+export function chooseMixingBox(
   room: Workroom,
   frame: { readonly width: number; readonly height: number },
   airflow: number,
@@ -113,8 +114,15 @@ function chooseMixingBox(
     choose(
       room,
       section,
-      { control: "hand set", length: inchesUp(length, 2) },
+      { length: inchesUp(length, 2) },
       "room for the return damper and to enter between dampers and filters",
+    );
+    const freezes = room.duty.winter.dryBulb < 0 && sectionsOfKind(room, "shut-off damper").length === 0;
+    choose(
+      room,
+      section,
+      { control: freezes ? "actuated" : "hand set" },
+      freezes ? "outside air is shut off in a winter stop, and the share held at every flow" : "no frost to shut out",
     );
   }
 }

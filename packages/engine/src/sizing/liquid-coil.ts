@@ -17,8 +17,8 @@ const heatingRows = [1, 6] as const;
 const heatingFins = [6, 12] as const;
 /** Surfaces looked at where the user names none: the common tube, plain and wavy. */
 const usualSurfaces = ["typical plain 5/8 in", "typical wavy 5/8 in"];
-/** m/s in the tubes: below it the film inside lames, above it tubes wear; common practice. */
-const tubeVelocity = { least: 0.45, most: 2.1 };
+/** m/s in the tubes: below it the film inside lames; common practice. */
+const leastTubeVelocity = 0.45;
 /** Of the velocity that throws water, so that a hair more air does not. */
 const mostCarryOver = 0.98;
 /** Cheapest candidates that are held against the other days. */
@@ -177,8 +177,8 @@ function alternatives(
         faceVelocity: use.season === "cooling" ? limits.coolingVelocity : limits.heatingVelocity,
         airPressureDrop: limits.coolingAirPressure,
         liquidPressureDrop: limits.coolingWaterPressure,
-        leastTubeVelocity: tubeVelocity.least,
-        mostTubeVelocity: tubeVelocity.most,
+        leastTubeVelocity,
+        mostTubeVelocity: limits.tubeVelocity,
         depth: Number.POSITIVE_INFINITY,
       },
     },

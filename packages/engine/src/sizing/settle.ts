@@ -17,6 +17,7 @@ export function settleBlades(room: Workroom, solved: Solved): boolean {
   const back = section?.values["return air"];
   if (section === undefined || design === undefined || typeof outside !== "object" || typeof back !== "object")
     return false;
+  if (section.values.control !== "hand set") return false;
   const wanted = room.duty.outsideAirShare;
   const least = Math.min(...running.map((rating) => rating.outsideAirShare));
   const most = Math.max(...running.map((rating) => rating.outsideAirShare));
@@ -72,15 +73,12 @@ const givingWay = [
   { kind: "discharge plenum", length: 24, because: "the duct's straight run begins in the duct" },
   { kind: "access", length: 24, because: "as narrow as a person enters" },
   { kind: "mixing box", length: 36, because: "mixing suffers: see its coldest filament" },
-  { kind: "filter bank", length: 36, because: "panels come out sideways, one row at a time" },
+  { kind: "filter bank", length: 40, because: "panels come out sideways, one row at a time" },
 ] as const;
 
-/** Shortens what may be shortened, one kind at a time, where the unit is longer than the site takes. */
-export function settleLength(room: Workroom, { unit }: Solved): boolean {
-  const most = room.duty.limits.length;
-  const outside = Math.max(0, ...unit.sections.map(({ layout }) => layout.outside));
-  if (most === undefined || unit.length + outside <= most + 1e-6) return false;
-  const over = inBothUnits(unit.length + outside - most, "length");
+/** Shortens what may be shortened, one kind at a time, where the unit is `excess` (m) longer than the site takes. */
+export function shortenUnit(room: Workroom, { unit }: Solved, excess: number): boolean {
+  const over = inBothUnits(excess, "length");
   for (const { kind, length, because } of givingWay) {
     const long = unit.sections.filter(
       (section) => section.kind === kind && section.layout.length > (length + 0.5) * inch,
@@ -90,7 +88,16 @@ export function settleLength(room: Workroom, { unit }: Solved): boolean {
       .map((section) => choose(room, section, { length: `${length} in` }, `the site is ${over} short; ${because}`));
     if (changed.some(Boolean)) return true;
   }
-  return false;
+  return shortenFan(room, over);
+}
+
+/** The access before a fan is its clear space as well. */
+function shortenFan(room: Workroom, over: string): boolean {
+  const [fan] = sectionsOfKind(room, "fan");
+  const before = fan && room.draft.sections[room.draft.sections.indexOf(fan) - 1];
+  if (fan === undefined || before?.kind !== "access") return false;
+  const because = `the site is ${over} short; the access before the fan is clear space as well`;
+  return choose(room, fan, { "upstream space": "6 in" }, because);
 }
 
 /** A rail high enough for the deepest trap. */

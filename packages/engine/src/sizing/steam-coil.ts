@@ -46,7 +46,9 @@ function settleCoil(room: Workroom, solved: Solved, section: DraftSection): bool
   const index = indexOf(solved.unit, section.name);
   const winter = runningRatings(solved, "heating");
   const key = `${section.name}: capacity`;
-  for (const { rows, fins } of surfaces) {
+  const { steamRows, steamFins } = room.limits;
+  const built = surfaces.filter(({ rows, fins }) => rows <= steamRows && fins / 0.0254 <= steamFins);
+  for (const { rows, fins } of built) {
     const values: Record<string, DraftValue> = { ...section.values, rows, fins: `${fins} per in` };
     const trials = tryValues<SectionRating>(room, solved, index, values, winter);
     if (trials === undefined || trials.some((trial) => trial.shortfalls.length > 0)) continue;
@@ -55,6 +57,10 @@ function settleCoil(room: Workroom, solved: Solved, section: DraftSection): bool
     const because = `the least surface that holds every winter condition; ${against("face velocity", face, room.limits.heatingVelocity, "velocity")}`;
     return choose(room, section, { rows, fins: `${fins} per in` }, because);
   }
-  room.obstacles.set(key, `no ${section.kind} up to 4 rows of 12 fins per inch reaches the winter set point`);
-  return choose(room, section, { rows: 4, fins: "12 per in" }, "the most surface that is built");
+  const most = built.at(-1)!;
+  room.obstacles.set(
+    key,
+    `no ${section.kind} up to ${most.rows} rows of ${most.fins} fins per inch reaches the winter set point`,
+  );
+  return choose(room, section, { rows: most.rows, fins: `${most.fins} per in` }, "the most surface that is built");
 }

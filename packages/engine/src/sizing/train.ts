@@ -12,7 +12,9 @@ export function sectionTrain(duty: Duty, limits: SizeLimits): DraftSection[] {
     section("louver", "louver", { exposure: "behind a hood" }),
     intake(duty),
     section("filter bank", "filters"),
-    ...(duty.exhaust === undefined ? [] : [section("recovery coil", "run-around coil")]),
+    ...(duty.exhaust === undefined
+      ? []
+      : [section("access", "filter access"), section("recovery coil", "run-around coil")]),
     ...heating(duty, limits),
     ...cooling(duty, limits),
     section("fan", "fan"),

@@ -9,7 +9,7 @@ import { SectionProblem } from "#section/contract";
 import type { UnitRating } from "#unit/rating";
 import type { Unit } from "#unit/unit";
 import type { Draft, DraftSection, DraftValue, FixedUnit } from "./draft.ts";
-import type { SizeLimits } from "./size-limits.ts";
+import type { Aims } from "./size-limits.ts";
 
 /** One choice of the sizing, with its number and the limit that decided it. */
 export interface Choice {
@@ -25,9 +25,14 @@ export interface Choice {
 export interface Workroom {
   readonly duty: Duty;
   readonly catalogue: Catalogue;
-  readonly limits: SizeLimits;
+  /** Limits of the owner, tightened by what finished drafts have missed. */
+  readonly limits: Aims;
   readonly fixed: FixedUnit;
   readonly draft: Draft;
+  /** Whole units that may still be solved: what keeps a hopeless search short, the same on every machine. */
+  readonly effort: { left: number };
+  /** By the section's name, or `cabinet`: values that mend a rule and that no step turns back. */
+  readonly pins: Map<string, Record<string, DraftValue>>;
   /** By what was chosen; a later choice takes the place of an earlier one. */
   readonly choices: Map<string, Choice>;
   /** What stands in the way, until something is changed about it. */
@@ -56,7 +61,7 @@ export function choose(
   because: string,
 ): boolean {
   const index = room.draft.sections.indexOf(section);
-  const known = room.fixed.sections?.[index]?.values ?? {};
+  const known = { ...room.fixed.sections?.[index]?.values, ...room.pins.get(section.name) };
   const free = Object.entries(values).flatMap(([name, value]) => freeOf(name, value, known[name]));
   const changed = setValues(section.values, free);
   if (free.length > 0) {
@@ -80,7 +85,8 @@ function freeOf(
 
 /** Chooses values of the cabinet, unless the user has fixed them. */
 export function chooseCasing(room: Workroom, values: Readonly<Record<string, DraftValue>>, because: string): boolean {
-  const free = Object.entries(values).filter(([name]) => !(name in room.fixed.casing));
+  const known = { ...room.fixed.casing, ...room.pins.get("cabinet") };
+  const free = Object.entries(values).filter(([name]) => !(name in known));
   const changed = setValues(room.draft.casing, free);
   if (free.length > 0) {
     const chosen = free.map(([name, value]) => `${name} ${spoken(value)}`).join(", ");

@@ -17,21 +17,8 @@ export function SizedUnit({ work, onUnit }: { work: Work<"sizing">; onUnit: (nam
         <button type="button" className="size-button" onClick={() => onUnit(jobFileName(tag), result.text)}>
           put it on the bench
         </button>
-        <span className="quiet">
-          {result.choices.length} choices made
-          {result.unkept.length === 0 ? ", every rule of the owner kept" : ""}
-        </span>
+        <span className="quiet">{result.choices.length} choices made, every rule of the owner kept</span>
       </p>
-      {result.unkept.length === 0 ? null : (
-        <>
-          <h3 className="failing">◆ {result.unkept.length} rules want your hand</h3>
-          <ul>
-            {result.unkept.map((words) => (
-              <li key={words}>{words}</li>
-            ))}
-          </ul>
-        </>
-      )}
       <details className="rest">
         <summary>why it is as it is</summary>
         <dl className="choices-made">
@@ -54,8 +41,16 @@ function Obstacles({ result }: { result: SizingResult }) {
     <section className="sized" aria-label="why no unit was found">
       <h3 className="failing">◆ no unit holds this duty</h3>
       <ul>
-        {result.obstacles.map((words) => (
-          <li key={words}>{words}</li>
+        {result.contradictions.map(({ words, nearest }) => (
+          <li key={words}>
+            {words}
+            {nearest.map((way) => (
+              <p key={way.path + way.value} className="quiet">
+                {way.words}:{" "}
+                <code>{[way, ...(way.also ?? [])].map(({ path, value }) => `${path}: ${value}`).join(", ")}</code>
+              </p>
+            ))}
+          </li>
         ))}
       </ul>
     </section>

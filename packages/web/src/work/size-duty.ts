@@ -9,14 +9,11 @@ export function* sizeDuty({ text }: SizingTask, shelf: BookShelf): Generator<num
   const { duty } = readDutyFile(text, shelf.catalogue);
   if (duty === undefined) throw new Error("the duty still lacks answers");
   const sizing = sizeUnit(text, shelf.catalogue, shelf.profile(duty.ownerProfile));
-  const nothing = { text: "", choices: [], unkept: [], obstacles: [] };
   switch (sizing.outcome) {
     case "unit":
-      return { outcome: "unit", text: sizing.text, choices: sizing.choices, unkept: sizing.unkept, obstacles: [] };
-    case "no unit":
-      return { ...nothing, outcome: "no unit", choices: sizing.choices, obstacles: sizing.obstacles };
+      return { outcome: "unit", text: sizing.text, choices: sizing.choices, contradictions: [] };
     case "contradiction":
-      return { ...nothing, outcome: "no unit", obstacles: sizing.contradictions.map(({ words }) => words) };
+      return { outcome: "no unit", text: "", choices: sizing.choices, contradictions: sizing.contradictions };
     case "not read":
       throw new Error(sizing.problems.map(({ field, problem }) => `${field}: ${problem}`).join("; "));
   }

@@ -6,6 +6,7 @@ import type { CoilChoice } from "@oncethrough/engine/design/coil-alternative";
 import type { FanCandidate } from "@oncethrough/engine/design/fan-selection";
 import type { Fix } from "@oncethrough/engine/mending/smallest-fix";
 import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
+import type { Contradiction } from "@oncethrough/engine/sizing/contradiction";
 import type { Choice } from "@oncethrough/engine/sizing/workroom";
 import type { ShopFiles } from "@oncethrough/engine/takeoff/read-shop";
 import type { WeatherYear } from "@oncethrough/engine/weather/weather-year";
@@ -136,9 +137,8 @@ export interface SizingResult {
   /** The complete job; empty where there is no unit. */
   readonly text: string;
   readonly choices: readonly Choice[];
-  /** Rules of the owner that the unit does not keep. */
-  readonly unkept: readonly string[];
-  readonly obstacles: readonly string[];
+  /** What of the duty no unit gives, with the nearest duties that work. */
+  readonly contradictions: readonly Contradiction[];
 }
 
 /** The condition at which alternatives were judged. */

@@ -207,7 +207,10 @@ export const casingRules: readonly Rule[] = [
     certainty: "read",
     severity: "damage",
     remedy: "stainless steel in the wet sections",
-    mends: [{ at: "casing", field: "innerMetal", way: "other" }],
+    mends: [
+      { at: "casing", field: "innerMetal", way: "other" },
+      { at: { kind: "intake hood" }, field: "screen", way: "other" },
+    ],
     of: "unit",
     value: (at) => rustingParts(at).length,
     detail: (at) => [...new Set(rustingParts(at))].slice(0, 4).join(", ") || undefined,

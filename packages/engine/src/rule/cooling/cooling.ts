@@ -1,6 +1,7 @@
 import { carryOverVelocity } from "#component/coil/carry-over";
 import type { ChilledWaterCoilDesign } from "#section/chilled-water-coil/design";
 import type { ChilledWaterCoilRating } from "#section/chilled-water-coil/rate";
+import type { Unit } from "#unit/unit";
 import { conditionRule, type Mend, type Rule } from "../contract.ts";
 import { fpm } from "../inch-pound-limits.ts";
 
@@ -46,7 +47,8 @@ export const coolingRules: readonly Rule[] = [
     remedy: "a larger coil face, wider fins, or a moisture eliminator behind the coil",
     mends: [...largerFace, { at: "section", field: "fins", way: "less" }],
     of: ["chilled-water coil"],
-    value: ({ record }) => (record.condensate > 0 ? record.peakFaceVelocity : undefined),
+    value: ({ unit, index, record }) =>
+      record.condensate > 0 && !isCaught(unit, index) ? record.peakFaceVelocity : undefined,
   }),
   conditionRule<ChilledWaterCoilDesign, ChilledWaterCoilRating>({
     id: "carry-over with the fins' coat",
@@ -64,9 +66,15 @@ export const coolingRules: readonly Rule[] = [
     remedy: "a larger coil face, bare or hydrophilic fins, or a moisture eliminator behind the coil",
     mends: [...largerFace, { at: "section", field: "finMaterial", way: "other" }],
     of: ["chilled-water coil"],
-    value: ({ design, record }) => (record.condensate > 0 && isCoated(design) ? record.peakFaceVelocity : undefined),
+    value: ({ unit, index, design, record }) =>
+      record.condensate > 0 && isCoated(design) && !isCaught(unit, index) ? record.peakFaceVelocity : undefined,
   }),
 ];
+
+/** An eliminator right behind the coil catches what it throws; its own range of velocity is its own matter. */
+function isCaught(unit: Unit, index: number): boolean {
+  return unit.sections[index + 1]?.kind === "moisture eliminator";
+}
 
 function isCoated({ block }: ChilledWaterCoilDesign): boolean {
   return block.coil.finMaterial.startsWith("epoxy") || block.coil.finMaterial.startsWith("hydrophilic");

@@ -40,7 +40,7 @@ export async function designCommand(given: Given, streams: Streams): Promise<num
   if (found && file !== undefined) await writeTextFile(file, output.text);
   if (optionFlag(given, "json")) {
     printJson(streams, output);
-    return found && output.unkept.length === 0 ? exitCode.fine : exitCode.found;
+    return found ? exitCode.fine : exitCode.found;
   }
   const words = `${printDesign(output, ink, Math.min(streams.columns, 120))}\n`;
   // Where the job goes to standard output, what is said about it goes beside it.
@@ -51,5 +51,5 @@ export async function designCommand(given: Given, streams: Streams): Promise<num
     streams.output(words);
     if (found) streams.output(`\n${file} is written\n`);
   }
-  return found && output.unkept.length === 0 ? exitCode.fine : exitCode.found;
+  return found ? exitCode.fine : exitCode.found;
 }

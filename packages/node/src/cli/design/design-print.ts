@@ -7,17 +7,12 @@ import type { DesignOutput } from "./design-output.ts";
 export function printDesign(output: DesignOutput, ink: TextInk, columns: number): string {
   switch (output.outcome) {
     case "unit":
-      return [choiceLines(output, ink, columns), unkeptLines(output, ink, columns), questionTable(output, ink)]
-        .filter((part) => part !== "")
-        .join("\n\n");
-    case "no unit":
-      return [
-        choiceLines(output, ink, columns),
-        ink.fail("no unit was found; of the one that came nearest this stands in the way"),
-        ...output.obstacles.map((each) => wrapped(`  ${each}`, columns)),
-      ].join("\n");
+      return [choiceLines(output, ink, columns), questionTable(output, ink)].filter((part) => part !== "").join("\n\n");
     case "contradiction":
-      return output.contradictions.map((each) => contradictionText(each, ink, columns)).join("\n\n");
+      return [
+        ...(output.choices.length === 0 ? [] : [choiceLines(output, ink, columns)]),
+        ...output.contradictions.map((each) => contradictionText(each, ink, columns)),
+      ].join("\n\n");
     case "not read":
       return ink.fail("not sized; mend the text first");
   }
@@ -28,12 +23,6 @@ function choiceLines({ choices }: DesignOutput, ink: TextInk, columns: number): 
     wrapped(`${ink.strong(choice.of)}: ${choice.chosen} ${ink.quiet(`— ${choice.because}`)}`, columns),
   );
   return [ink.strong("what was chosen, and why"), ...lines].join("\n");
-}
-
-function unkeptLines({ unkept }: DesignOutput, ink: TextInk, columns: number): string {
-  if (unkept.length === 0) return "";
-  const head = ink.fail("rules of the owner that the unit does not keep; `check --fixes` tells more");
-  return [head, ...unkept.map((each) => wrapped(`  ${each}`, columns, "    "))].join("\n");
 }
 
 function questionTable({ questions }: DesignOutput, ink: TextInk): string {
@@ -52,9 +41,12 @@ function questionTable({ questions }: DesignOutput, ink: TextInk): string {
 }
 
 function contradictionText({ words, nearest }: Contradiction, ink: TextInk, columns: number): string {
-  const ways = nearest.map((way) => wrapped(`  ${way.words}: ${ink.strong(`${way.path}: ${way.value}`)}`, columns));
+  const ways = nearest.map((way) => {
+    const changes = [way, ...(way.also ?? [])].map(({ path, value }) => `${path}: ${value}`);
+    return wrapped(`  ${way.words}: ${ink.strong(changes.join(", "))}`, columns);
+  });
   return [
-    wrapped(ink.fail(`The duty contradicts itself: ${words}.`), columns),
+    wrapped(ink.fail(`No unit holds this duty: ${words}.`), columns),
     ...(ways.length > 0 ? ["nearest duties that work, each alone:", ...ways] : []),
   ].join("\n");
 }

@@ -5,7 +5,7 @@ export function designSchema(): object {
   return published("design", "A unit sized from a duty, as printed by `oncethrough design --json`", {
     ...record({
       format: { const: "oncethrough design 1" },
-      outcome: { enum: ["unit", "no unit", "contradiction", "not read"] },
+      outcome: { enum: ["unit", "contradiction", "not read"] },
       text: text("the complete job file; empty when no unit was found"),
       choices: listOf(
         record({ of: text("section, or `cabinet`"), chosen: text(), because: text("number and limit") }),
@@ -15,10 +15,11 @@ export function designSchema(): object {
         record({ path: text("of the job file"), assumed: text(), asks: text(), why: text() }),
         "what nobody said, what matters most first",
       ),
-      unkept: listOf(text(), "rules of the owner that the unit does not keep, with value and limit"),
-      obstacles: listOf(text(), "what stands in the way of the unit that came nearest"),
       contradictions: listOf(
-        record({ words: text(), nearest: listOf(record({ path: text(), value: text(), words: text() })) }),
+        record({
+          words: text("what of the duty no unit gives, or stands against the unit that comes nearest"),
+          nearest: listOf(record({ path: text(), value: text(), words: text() }), "duties that work, each alone"),
+        }),
       ),
     }),
   });
