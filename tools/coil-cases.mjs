@@ -11,6 +11,9 @@ import { projectRoot } from "./run.mjs";
 
 /** Ends of quantity names by which the runner tells the rival surface and other models' answers apart. */
 export const rival = " (Elmahdy-Mitalas surface)";
+/** End of quantity names by the independent rival, and by the correlation that the program chooses by itself. */
+export const second = " (Gray-Webb surface)";
+export const chosen = " (chosen by itself)";
 
 /**
  * @param {(text: string) => readonly Row[]} runCases

@@ -62,6 +62,7 @@ const blocks = coilBlocks(
     finMaterial: undefined,
     tubeWall: undefined,
     tubeMaterial: undefined,
+    correlation: undefined,
     foulingInside: 5e-5,
     foulingOutside: 0,
     length: undefined,

@@ -42,6 +42,7 @@ const values: LiquidCoilValues = {
   finMaterial: undefined,
   tubeWall: undefined,
   tubeMaterial: undefined,
+  correlation: undefined,
   foulingInside: 5e-5,
   foulingOutside: 0,
   length: undefined,

@@ -39,7 +39,8 @@ export function coilBlocks(values: LiquidCoilValues, frame: Frame, surfaces: rea
   const blocks = surfaces.flatMap((surface) => {
     try {
       // One circuit for each tube of a row always divides; the circuits are varied afterwards.
-      return [blockOf({ ...values, surface, circuits: undefined, length: undefined }, frame)];
+      const correlation = surface.head.name === values.surface.head.name ? values.correlation : undefined;
+      return [blockOf({ ...values, surface, correlation, circuits: undefined, length: undefined }, frame)];
     } catch (problem) {
       if (problem instanceof SectionProblem) return [];
       throw problem;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { dryAirPressureDrop, wetToDry } from "#component/coil/air-pressure";
 import { buildCoil } from "#component/coil/coil";
 import { solveCoil } from "#component/coil/march";
 import { createCoilWork, createPerformance } from "#component/coil/performance";
@@ -125,5 +126,73 @@ describe("a surface fitted to measured points", () => {
     expect(fitSurface(surface, same, ["air", "water"])).toMatchObject({ ok: false });
     const slip = dry.map((point) => ({ ...point, heat: point.heat / 8 }));
     expect(fitSurface(surface, slip, ["air"])).toMatchObject({ ok: false });
+  });
+});
+
+/** Points with the air pressure loss that a surface gives at them, times what `scatter` says of each. */
+function withLosses(own: FinnedSurface, points: readonly SurfaceTestPoint[], scatter = (_: number) => 1) {
+  return points.map((point, i): SurfaceTestPoint => {
+    const coil = buildCoil({ ...point.make, surface: own });
+    const out = createPerformance();
+    solveCoil(coil, point.inlet, createCoilWork(), out);
+    const { dryAirFlow, humidityRatio, dryBulb, pressure } = point.inlet;
+    const core = dryAirPressureDrop(coil, dryAirFlow, humidityRatio, dryBulb, out.leavingDryBulb, pressure);
+    const wetter = out.wetShare * (wetToDry(coil, dryAirFlow, (dryBulb + out.leavingDryBulb) / 2) - 1);
+    return { ...point, heat: out.heat, airPressureDrop: core * (1 + wetter) * scatter(i) };
+  });
+}
+
+describe("friction fitted to air pressure losses", () => {
+  const known = { ...surface, frictionFactor: 1.4, wetFrictionFactor: 1.7 };
+
+  it("gives known multipliers back, dry friction unasked", () => {
+    const dryOnly = fitSurface(surface, withLosses({ ...surface, frictionFactor: 1.4 }, dry), ["air"]);
+    if (!dryOnly.ok) throw new Error(dryOnly.problem);
+    expect(dryOnly.factors.map(({ factor }) => factor)).toEqual(["air", "friction"]);
+    expect(dryOnly.surface.frictionFactor).toBeCloseTo(1.4, 3);
+    expect(dryOnly.lossErrors!.largest).toBeLessThan(1e-3);
+    const both = fitSurface(surface, withLosses(known, [...dry, ...wet]), ["air", "wet friction"]);
+    if (!both.ok) throw new Error(both.problem);
+    expect(both.surface.frictionFactor).toBeCloseTo(1.4, 2);
+    expect(both.surface.wetFrictionFactor).toBeCloseTo(1.7, 2);
+    expect(both.points.every(({ loss }) => loss !== undefined)).toBe(true);
+  });
+
+  it("holds the truth within its bounds where losses scatter by 6 % either way", () => {
+    const scattered = withLosses(known, [...dry, ...wet], (i) => (i % 2 === 0 ? 1.06 : 0.94));
+    const fit = fitSurface(surface, scattered, ["air", "wet friction"]);
+    if (!fit.ok) throw new Error(fit.problem);
+    const [, friction, wetFriction] = fit.factors;
+    for (const [found, truth] of [[friction, 1.4] as const, [wetFriction, 1.7] as const]) {
+      expect(found!.low).toBeLessThan(truth);
+      expect(found!.high).toBeGreaterThan(truth);
+      expect(found!.high / found!.low).toBeGreaterThan(1.02);
+    }
+    expect(fit.lossErrors!.meanSize).toBeGreaterThan(0.04);
+  });
+
+  it("takes points without a loss as they are, and says what it lacks", () => {
+    const some = withLosses(known, dry).map((point, i) => (i < 3 ? point : { ...point, airPressureDrop: undefined }));
+    const fit = fitSurface(surface, some, ["air"]);
+    expect(fit.ok && fit.points.map(({ loss }) => loss !== undefined)).toEqual([true, true, true, false, false, false]);
+    expect(fitSurface(surface, dry, ["friction"])).toMatchObject({
+      ok: false,
+      needed: expect.stringMatching(/air pressure drop/),
+    });
+    // Air without moisture wets nothing, so that no loss tells the ratio of wet to dry.
+    const arid = dry.map((point) => ({ ...point, inlet: { ...point.inlet, humidityRatio: 0.002 } }));
+    expect(fitSurface(surface, withLosses(known, arid), ["air", "wet friction"])).toMatchObject({ ok: false });
+    const slip = withLosses(known, dry).map((point) => ({ ...point, airPressureDrop: 25 * point.airPressureDrop! }));
+    expect(fitSurface(surface, slip, ["air"])).toMatchObject({
+      ok: false,
+      problem: expect.stringMatching(/friction multiplier comes out/),
+    });
+  });
+});
+
+describe("a surface that names no correlation", () => {
+  it("is fitted by the one nearest to all points, and names it", () => {
+    const fit = fitSurface({ ...surface, correlation: undefined, wetHeat: undefined }, [...dry, ...wet], ["air"]);
+    expect(fit.ok && fit.surface.correlation).toBe("Elmahdy-Mitalas 1977");
   });
 });

@@ -18,6 +18,8 @@ export interface KindEntry {
   readonly example: string;
   /** True where a bare number is complete. */
   readonly bare: boolean;
+  /** What is said of values from a bound on, instead of a number. */
+  readonly endless?: { readonly from: number; readonly words: string };
 }
 
 /** A unit's name with decimals, or, after a `~`, digits that count whatever the size. */
@@ -119,7 +121,10 @@ export const kindTable: Readonly<Record<QuantityKind, KindEntry>> = {
   frequency: row("frequency", units.frequencyUnits, ["Hz", 1], ["Hz", 1], "60 Hz"),
   angle: row("angle", units.angleUnits, ["°", 1], ["°", 1], "45°"),
   time: row("time", units.timeUnits, ["s", 1], ["s", 1], "90 s"),
-  minutes: row("time", units.timeUnits, ["min", 1], ["min", 1], "12 min"),
+  minutes: {
+    ...row("time", units.timeUnits, ["min", 1], ["min", 1], "12 min"),
+    endless: { from: 86_400, words: "never within 24 h" },
+  },
   voltage: row("voltage", units.voltageUnits, ["V", 0], ["V", 0], "460 V"),
   current: row("current", units.currentUnits, ["A", 1], ["A", 1], "34 A"),
   torque: row("torque", units.torqueUnits, ["lbf·in", 1], ["N·m", 2], "180 lbf·in"),

@@ -44,7 +44,7 @@ export type QuantityKind =
   | "frequency" // Hz
   | "angle" // degrees
   | "time" // s
-  | "minutes" // s, shown in minutes
+  | "minutes" // s, shown in minutes; a day and more as never within 24 h
   | "voltage" // V
   | "current" // A
   | "torque" // N·m

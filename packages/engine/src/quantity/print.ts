@@ -9,11 +9,14 @@ import { readingFromSi } from "./unit.ts";
  * @param kind choice: what it measures
  * @param system choice: ip or si
  * @returns text: number and unit; money has no symbol, since only its job knows the currency
- * @outside a value that is not finite prints as a dash
+ * @outside a value that is not finite prints as a dash; a time of a day and more as never within it
  * @example printQuantity(8.6834, "airflow", "ip") // "18,399 cfm"
+ * @example printQuantity(86400, "minutes", "si") // "never within 24 h"
  * @source derived-here
  */
 export function printQuantity(value: number, kind: QuantityKind, system: UnitSystem): string {
+  const { endless } = kindTable[kind];
+  if (endless !== undefined && value >= endless.from) return endless.words;
   const name = displayUnit(kind, system);
   const number = printNumber(value, kind, system);
   return name === "" || name === "°" ? `${number}${name}` : `${number} ${name}`;

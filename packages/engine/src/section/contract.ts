@@ -89,6 +89,20 @@ export interface WorkingLine<Design, Rating> {
   readonly source: string;
 }
 
+/** Figures side by side behind a rating: a line for each row of a coil, each published correlation, … */
+export interface WorkingTable {
+  readonly name: string;
+  readonly columns: readonly { readonly name: string; readonly quantity: TableQuantity }[];
+  readonly lines: readonly (readonly (number | string)[])[];
+  /** What the columns follow, in their symbols. */
+  readonly equations: readonly string[];
+  /** Bibliography key and place. */
+  readonly source: string;
+}
+
+/** What a column of a table holds. */
+export type TableQuantity = QuantityKind | "count" | "factor" | "words";
+
 /** A set point or limit of the section's own that is not held, and by how much. */
 export interface Shortfall {
   readonly what: string;
@@ -217,6 +231,8 @@ export interface SectionKind<
   /** How what is bought for it is to be built. */
   readonly orderBuild?: (design: Design) => readonly BuildLine[];
   readonly working: readonly WorkingLine<Design, Rating>[];
+  /** Tables behind the figures, made on demand. */
+  readonly workingTables?: (design: Design, rating: Rating, condition: SectionCondition) => readonly WorkingTable[];
   readonly shortfalls?: (design: Design, rating: Rating, condition: SectionCondition) => readonly Shortfall[];
   readonly notes?: (design: Design, rating: Rating, condition: SectionCondition) => readonly Note[];
   /** A supplier's declared rating beside ours, where the job holds one for the section. */

@@ -52,6 +52,5 @@ export const partSheets = {
   damperFrame: 0.0016,
   eliminatorBlade: 0.000635,
   headerWall: 0.002,
-  innerTubeWall: 0.0005,
   dispersionTubeWall: 0.0012,
 } as const;

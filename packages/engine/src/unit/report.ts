@@ -1,5 +1,5 @@
 import type { QuantityKind } from "#quantity/kind";
-import type { SectionRating, Shortfall, WorkingLine } from "#section/contract";
+import type { SectionRating, Shortfall, WorkingLine, WorkingTable } from "#section/contract";
 import { declaredNotes } from "#section/declared-notes";
 import { actualAirflow } from "#section/station";
 import type { PlacedDeclared, PlacedNote, PlacedShortfall, Station, UnitRating } from "./rating.ts";
@@ -146,6 +146,16 @@ export function workingOf(
   const record = rating.sections[index];
   if (section === undefined || record === undefined) return undefined;
   return section.behaviour.working.map((line) => evaluateWorking(line, section.design, record));
+}
+
+/** Tables behind the figures of a section; none when the unit has no section of that name. */
+export function workingTablesOf(unit: Unit, rating: UnitRating, sectionName: string): readonly WorkingTable[] {
+  const index = unit.sections.findIndex((section) => section.name === sectionName);
+  const section = unit.sections[index];
+  const record = rating.sections[index];
+  if (section === undefined || record === undefined) return [];
+  const at = { condition: rating.condition, operation: rating.operation };
+  return section.behaviour.workingTables?.(section.design, record, at) ?? [];
 }
 
 /** A line of arithmetic with the numbers of a rating put in. */

@@ -481,7 +481,8 @@ export const commands: readonly CommandLine[] = [
       { flags: "--surface <record>", meaning: "the finned surface of the catalogue to start from" },
       {
         flags: "--fit <multipliers>",
-        meaning: "air, water, wet: dry heat transfer, that in the tubes, ratio of wet to dry; several with commas",
+        meaning:
+          "air, water, wet: dry heat transfer, that in the tubes, ratio of wet to dry; friction, wet friction: dry air pressure loss, ratio of wet to dry; several with commas. Dry friction is fitted wherever the table has an air pressure drop",
         default: "air",
       },
       { flags: "--same <values>", meaning: 'what holds for every point: "rows=8; circuits=16; finned length=24 in"' },

@@ -1,7 +1,10 @@
 import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
+import { displayUnit, printNumber } from "@oncethrough/engine/quantity/print";
+import type { WorkingTable } from "@oncethrough/engine/section/contract";
 import type { EvaluatedWorking } from "@oncethrough/engine/unit/report";
 import { figureText, siUnit } from "./figure-text.ts";
 import { type TextInk, wrapped } from "./ink.ts";
+import { type Column, printTable } from "./table.ts";
 
 /** The arithmetic behind figures: equation, what is put in, result, source. Equations hold for the SI values. */
 export function printWorking(
@@ -13,6 +16,36 @@ export function printWorking(
 ): string {
   if (lines.length === 0) return `${ink.strong(title)}\n  this section shows no arithmetic`;
   return [ink.strong(title), ...lines.map((line) => workingBlock(line, system, ink, columns))].join("\n\n");
+}
+
+/** Tables behind figures: columns with their units, then what they follow. */
+export function printWorkingTables(
+  tables: readonly WorkingTable[],
+  system: UnitSystem,
+  ink: TextInk,
+  columns: number,
+): string[] {
+  return tables.map((table) => {
+    const heads = table.columns.map(({ name, quantity }): Column => {
+      const unit =
+        quantity === "words" || quantity === "count" || quantity === "factor" ? "" : displayUnit(quantity, system);
+      return { name, ...(unit === "" ? {} : { unit }), align: quantity === "words" ? "left" : "right" };
+    });
+    const rows = table.lines.map((line) =>
+      line.map((cell, index) => {
+        const { quantity } = table.columns[index]!;
+        if (typeof cell === "string" || quantity === "words") return String(cell);
+        if (!Number.isFinite(cell)) return "—";
+        return quantity === "count" || quantity === "factor"
+          ? figureText(cell, quantity, system)
+          : printNumber(cell, quantity, system);
+      }),
+    );
+    const follows = [...table.equations, `[${table.source}]`].map(
+      (each) => `  ${wrapped(ink.quiet(each), columns - 2, "    ")}`,
+    );
+    return [`  ${ink.strong(table.name)}`, printTable(heads, rows, ink), ...follows].join("\n");
+  });
 }
 
 function workingBlock(line: EvaluatedWorking, system: UnitSystem, ink: TextInk, columns: number): string {

@@ -16,13 +16,23 @@ export interface SurfaceChoice {
   readonly farthest: number;
 }
 
-/** The default, and beside it the correlation that was fitted to the measured coils themselves. */
+/**
+ * The proof runs by a correlation named beforehand that knows nothing of the measured coils, however far outside its range
+ * it is used. Beside it the one fitted to those coils themselves, another independent one, and the one that the program
+ * chooses by itself.
+ */
 export const surfaceChoices: readonly SurfaceChoice[] = [
   { suffix: "", changes: {}, farthest: Number.POSITIVE_INFINITY },
   {
     suffix: " (Elmahdy-Mitalas surface)",
     changes: { correlation: "Elmahdy-Mitalas 1977", wetHeat: "Elmahdy-Mitalas 1977" },
     farthest: 1,
+  },
+  { suffix: " (Gray-Webb surface)", changes: { correlation: "Gray-Webb 1986" }, farthest: 0.5 },
+  {
+    suffix: " (chosen by itself)",
+    changes: { correlation: undefined, wetHeat: undefined },
+    farthest: Number.POSITIVE_INFINITY,
   },
 ];
 

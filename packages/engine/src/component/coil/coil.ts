@@ -1,4 +1,4 @@
-import type { FinnedSurface } from "#component/finned-surface/family";
+import { type FinnedSurface, type RatedSurface, ratedSurface } from "#component/finned-surface/family";
 import { type FinnedBank, finnedBank } from "#component/finned-surface/finned-bank";
 import {
   type FinMaterialName,
@@ -9,7 +9,7 @@ import {
 
 /** What a coil is built of: surface, size, circuits, and what lies on its walls. */
 export interface CoilMake {
-  readonly surface: FinnedSurface;
+  readonly surface: FinnedSurface & { readonly isChosen?: boolean };
   readonly rows: number;
   readonly tubesPerRow: number;
   /** m, between tube sheets. */
@@ -30,6 +30,7 @@ export interface CoilMake {
 
 /** A coil ready for the march: its bank, its water path, the resistances that do not change with flow. */
 export interface Coil extends CoilMake {
+  readonly surface: RatedSurface;
   readonly bank: FinnedBank;
   readonly tubeConductivity: number;
   readonly finConductivity: number;
@@ -103,7 +104,7 @@ export function buildCoil(make: CoilMake): Coil {
     make.foulingOutside / outsideRow;
   const { row, level, width } = layWaterPath(make.rows, levels, make.flow);
   return {
-    surface,
+    surface: ratedSurface(surface, bank),
     rows: make.rows,
     tubesPerRow: make.tubesPerRow,
     finnedLength: make.finnedLength,

@@ -13,6 +13,19 @@ import type { CoilWork } from "./performance.ts";
 const latentHeatAtZero = 2_501_000;
 const latentHeatFall = 4186 - 1860;
 
+/**
+ * Latent heat that condensing vapour gives up at a temperature, by the air relations in use.
+ *
+ * @param temperature °C, -60…90: of the surface
+ * @returns J/kg: h_g − h_f
+ * @outside linear
+ * @example latentHeat(10) // 2477740 ± 1
+ * @source definition 2501 kJ/kg and the specific heats of vapour and water
+ */
+export function latentHeat(temperature: number): number {
+  return latentHeatAtZero - latentHeatFall * temperature;
+}
+
 /** K by which a surface temperature may move in a pass without another being made, and the most passes. */
 const farMove = 0.3;
 const mostPasses = 8;

@@ -180,6 +180,7 @@ function march(coil: Coil, inlet: CoilInlet, work: CoilWork, passes: number): nu
       element.wetnessOut = wetness[l + 1]!;
       solveElement(coil, e, e, passes, work);
       work.heat[e] = element.heat;
+      work.efficiency[e] = element.surfaceEfficiency;
       c.heat += element.heat;
       c.wetRows += width * work.wet[e]!;
       c.wetEfficiency += width * work.wet[e]! * element.surfaceEfficiency;

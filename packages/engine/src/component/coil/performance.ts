@@ -115,6 +115,8 @@ export interface CoilWork {
   /** W of each element, and whether it is wet (1) or dry (0). */
   readonly heat: Float64Array;
   readonly wet: Float64Array;
+  /** Efficiency of each element's surface, as wet or dry as it is. */
+  readonly efficiency: Float64Array;
   /** °C and kg/kg behind each row. */
   readonly rowDryBulb: Float64Array;
   readonly rowHumidityRatio: Float64Array;
@@ -217,6 +219,7 @@ export function createCoilWork(slots = mostElements, levels = mostRows): CoilWor
     pairSaturated: new Float64Array(2),
     heat: new Float64Array(slots),
     wet: new Float64Array(slots),
+    efficiency: new Float64Array(slots),
     rowDryBulb: new Float64Array(mostRows),
     rowHumidityRatio: new Float64Array(mostRows),
     imbalance: new Float64Array(levels + 1),

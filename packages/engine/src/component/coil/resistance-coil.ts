@@ -96,6 +96,7 @@ const plainSurface = {
   finThickness: 0.00015,
   collars: false,
   correlation: "Wang-Chi-Chang 2000",
+  isChosen: false,
   heatFactor: 1,
   frictionFactor: 1,
   tubeHeatFactor: 1,

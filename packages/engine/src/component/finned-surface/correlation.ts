@@ -5,10 +5,12 @@ import {
   elmahdyMitalasColburn,
   grayWebbColburn,
   mcQuistonColburn,
+  mcQuistonFriction,
   type SurfaceFunction,
   wangPlainColburn,
   wangPlainFriction,
 } from "./plain-fin.ts";
+import type { WetHeatModel } from "./wet-fin.ts";
 
 /** How the fin sheet is formed. */
 export const finPatterns = ["plain", "wavy", "lanced"] as const;
@@ -30,8 +32,15 @@ export interface AirSideCorrelation {
   /** Bibliography key. */
   readonly source: string;
   readonly colburn: SurfaceFunction;
+  /** Year of the publication, and whether equations and range were read in print or stand here from memory. */
+  readonly year: number;
+  readonly certainty: "published" | "from memory";
   /** Where the publication gives friction too; otherwise plain fins' friction stands in. */
   readonly friction?: SurfaceFunction;
+  /** The wet factor that belongs to it, where its authors give one. */
+  readonly wetHeat?: WetHeatModel;
+  /** Not for continuous plates: stands beside as a rival, and is never chosen by itself. */
+  readonly onlyRival?: true;
   readonly limits: readonly RangeLimit[];
 }
 
@@ -59,6 +68,9 @@ export const airSideCorrelations: readonly AirSideCorrelation[] = [
     name: "Wang-Chi-Chang 2000",
     pattern: "plain",
     source: "wang-chi-chang-2000",
+    year: 2000,
+    certainty: "published",
+    wetHeat: "Wang 2000",
     colburn: wangPlainColburn,
     friction: wangPlainFriction,
     limits: [
@@ -74,6 +86,8 @@ export const airSideCorrelations: readonly AirSideCorrelation[] = [
     name: "Gray-Webb 1986",
     pattern: "plain",
     source: "gray-webb-1986",
+    year: 1986,
+    certainty: "from memory",
     colburn: grayWebbColburn,
     limits: [reynolds(500, 24_700), rows(1, 8), acrossTubes(1.97, 2.55), alongTubes(1.7, 2.58), gapTubes(0.08, 0.64)],
   },
@@ -81,13 +95,20 @@ export const airSideCorrelations: readonly AirSideCorrelation[] = [
     name: "McQuiston 1978",
     pattern: "plain",
     source: "mcquiston-1978",
+    year: 1978,
+    certainty: "from memory",
+    wetHeat: "McQuiston 1978",
     colburn: mcQuistonColburn,
+    friction: mcQuistonFriction,
     limits: [reynolds(3000, 15_000), rows(1, 8), collar(0.0095, 0.016), pitch(0.0018, 0.0064), across(0.0254, 0.051)],
   },
   {
     name: "Elmahdy-Mitalas 1977",
     pattern: "plain",
     source: "elmahdy-mitalas-1977",
+    year: 1977,
+    certainty: "published",
+    wetHeat: "Elmahdy-Mitalas 1977",
     colburn: elmahdyMitalasColburn,
     limits: [
       {
@@ -106,6 +127,9 @@ export const airSideCorrelations: readonly AirSideCorrelation[] = [
     name: "circular fins 1984",
     pattern: "plain",
     source: "nbsir-84-2996",
+    year: 1984,
+    certainty: "published",
+    onlyRival: true,
     colburn: circularFinColburn,
     limits: [
       reynolds(1000, 30_000),
@@ -119,6 +143,8 @@ export const airSideCorrelations: readonly AirSideCorrelation[] = [
     name: "Wang wavy 1997",
     pattern: "wavy",
     source: "wang-1997-wavy",
+    year: 1997,
+    certainty: "published",
     colburn: wangWavyColburn,
     friction: wangWavyFriction,
     limits: [reynolds(400, 8000), rows(1, 4), collar(0.0083, 0.0104), pitch(0.0017, 0.0032), across(0.025, 0.026)],
@@ -127,11 +153,25 @@ export const airSideCorrelations: readonly AirSideCorrelation[] = [
     name: "Wang louver 1998",
     pattern: "lanced",
     source: "wang-1998-louver",
+    year: 1998,
+    certainty: "published",
     colburn: wangLouverColburn,
     friction: wangLouverFriction,
     limits: [reynolds(300, 8000), rows(1, 4), collar(0.0083, 0.0104), pitch(0.0012, 0.0025), across(0.025, 0.026)],
   },
 ];
+
+/**
+ * The correlation that gives a surface's friction: its own where it gives friction, else that of plain fins.
+ *
+ * @param correlation record: of the surface's heat
+ * @returns record: the correlation whose friction stands
+ * @example frictionCorrelation({ name: "x" }).year // 2000
+ * @source definition
+ */
+export function frictionCorrelation(correlation: AirSideCorrelation): AirSideCorrelation {
+  return correlation.friction === undefined ? airSideCorrelations[0]! : correlation;
+}
 
 /** Names, for the field that chooses. */
 export const correlationNames: readonly string[] = airSideCorrelations.map((each) => each.name);
@@ -150,6 +190,56 @@ export function correlationOfName(name: string): AirSideCorrelation {
   if (found === undefined)
     throw new RangeError(`no air-side correlation "${name}"; there are ${correlationNames.join(", ")}`);
   return found;
+}
+
+/** m/s of standard air in the face at which a correlation is chosen: the middle of customary coils. */
+const customaryVelocity = 2.5;
+const standardViscosity = 1.81e-5;
+const standardDensity = 1.2;
+
+/**
+ * Reynolds number of a bank at the customary face velocity of 2.5 m/s, standard air.
+ *
+ * @param bank record: the finned bank
+ * @returns number: with the collar diameter and the narrowest passage
+ * @outside keeps answering
+ * @example customaryReynolds({ collarDiameter: 0.0162, freeFlowShare: 0.53 }) // 5066 ± 1
+ * @source definition
+ */
+export function customaryReynolds(bank: FinnedBank): number {
+  return (customaryVelocity * standardDensity * bank.collarDiameter) / (bank.freeFlowShare * standardViscosity);
+}
+
+/**
+ * The published correlation for a bank whose record names none: of those for its fins the one within its range, or nearest
+ * to it. Of several alike one read in print comes before one from memory, and a later one, made of more coils, before an
+ * earlier. Judged at a customary face velocity, so that a coil keeps its correlation at every airflow.
+ *
+ * @param pattern choice: how the fin sheet is formed
+ * @param bank record: the finned bank
+ * @returns record: the correlation
+ * @outside always one that is for such fins
+ * @example chooseCorrelation("plain", { rows: 8, collarDiameter: 0.0162, finPitch: 0.00212, finThickness: 0.000165, freeFlowShare: 0.53,
+ *   transversePitch: 0.0381, longitudinalPitch: 0.033, hydraulicDiameter: 0.0026, outsideArea: 20, bareArea: 1 }).year // 1977
+ * @source definition choice
+ */
+export function chooseCorrelation(pattern: FinPattern, bank: FinnedBank): AirSideCorrelation {
+  const reynolds = customaryReynolds(bank);
+  let best: AirSideCorrelation | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const each of airSideCorrelations) {
+    if (each.pattern !== pattern || each.onlyRival) continue;
+    const distance = distanceFromRange(each, bank, reynolds);
+    if (best === undefined || distance < least || (distance === least && comesBefore(each, best))) {
+      best = each;
+      least = distance;
+    }
+  }
+  return best!;
+}
+
+function comesBefore(a: AirSideCorrelation, b: AirSideCorrelation): boolean {
+  return a.certainty === b.certainty ? a.year > b.year : a.certainty === "published";
 }
 
 /**
@@ -205,8 +295,9 @@ export function colburnFactor(correlation: AirSideCorrelation, bank: FinnedBank,
  * @source derived-here laminar limit
  */
 export function frictionFactor(correlation: AirSideCorrelation, bank: FinnedBank, reynolds: number): number {
-  const friction = correlation.friction ?? wangPlainFriction;
-  const low = lowestReynolds(correlation, bank);
+  const from = frictionCorrelation(correlation);
+  const friction = from.friction ?? wangPlainFriction;
+  const low = lowestReynolds(from, bank);
   return reynolds >= low ? friction(bank, reynolds) : (friction(bank, low) * low) / reynolds;
 }
 

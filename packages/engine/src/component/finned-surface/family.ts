@@ -2,6 +2,7 @@ import { defineFamily, type RecordHead } from "#component/family";
 import { choice, factor, flag, group, list, quantity, type ValuesOf } from "#form/field";
 import {
   type AirSideCorrelation,
+  chooseCorrelation,
   colburnFactor,
   correlationNames,
   correlationOfName,
@@ -25,7 +26,10 @@ export const finnedSurfaceFields = {
   finMaterial: choice(finMaterialNames, { meaning: "What the fins are made of", default: "aluminium" }),
   finThickness: quantity("smallLength", { meaning: "Fin thickness", minimum: "0.003 in", maximum: "0.03 in" }),
   collars: flag({ meaning: "Fin collars cover the tube between the fins", default: true }),
-  correlation: choice(correlationNames, { meaning: "The published correlation that heat and friction follow" }),
+  correlation: choice(correlationNames, {
+    meaning: "The published correlation that heat and friction follow; the one in range or nearest to it when left out",
+    optional: true,
+  }),
   heatFactor: factor({
     meaning: "Multiplies the correlation's dry heat transfer; from tests",
     default: 1,
@@ -45,8 +49,8 @@ export const finnedSurfaceFields = {
     maximum: 5,
   }),
   wetHeat: choice([...wetHeatModels], {
-    meaning: "Whose ratio of wet to dry heat transfer holds",
-    default: "Wang 2000",
+    meaning: "Whose ratio of wet to dry heat transfer holds; the correlation's own, or Wang 2000, when left out",
+    optional: true,
   }),
   wetHeatFactor: factor({
     meaning: "Ratio of wet to dry heat transfer from tests, instead of a published one",
@@ -86,6 +90,9 @@ export const finnedSurfaceFields = {
 /** A finned surface: continuous plate fins on round tubes. */
 export type FinnedSurface = ValuesOf<typeof finnedSurfaceFields> & { readonly head: RecordHead };
 
+/** A surface with the correlation that a bank of it is rated by: the one it names, or the one chosen for the bank. */
+export type RatedSurface = FinnedSurface & { readonly correlation: string; readonly isChosen: boolean };
+
 /** The family of finned surfaces. */
 export const finnedSurfaceFamily = defineFamily({
   name: "finned surface",
@@ -104,6 +111,11 @@ function checkSurface(values: ValuesOf<typeof finnedSurfaceFields>): void {
   if (!(values.transversePitch > values.tubeOutsideDiameter + 2 * values.finThickness)) {
     throw new RangeError("transverse pitch: tubes would touch; a pitch above the tube diameter is wanted");
   }
+  if (values.correlation === undefined && (values.heatFactor !== 1 || values.frictionFactor !== 1)) {
+    throw new RangeError(
+      "correlation: multipliers are of one correlation; the one that they were found with is wanted",
+    );
+  }
   const tested = values.tested ?? [];
   if (tested.length === 1) throw new RangeError("tested: one point is no curve; two or more are wanted");
   for (let i = 1; i < tested.length; i++) {
@@ -111,6 +123,22 @@ function checkSurface(values: ValuesOf<typeof finnedSurfaceFields>): void {
       throw new RangeError(`tested: Reynolds number ${tested[i]!.reynolds} does not rise; rising numbers are wanted`);
     }
   }
+}
+
+/**
+ * A surface with the correlation that holds for a bank built of it. One that was chosen for another bank is chosen anew.
+ *
+ * @param surface record: the finned surface
+ * @param bank record: the bank built of it
+ * @returns record: the surface, its correlation named
+ * @outside see `chooseCorrelation`
+ * @example ratedSurface({ correlation: "Gray-Webb 1986" }, {}).isChosen // false
+ * @source definition
+ */
+export function ratedSurface(surface: FinnedSurface & { readonly isChosen?: boolean }, bank: FinnedBank): RatedSurface {
+  const { correlation } = surface;
+  if (correlation !== undefined && surface.isChosen !== true) return { ...surface, correlation, isChosen: false };
+  return { ...surface, correlation: chooseCorrelation(surface.pattern, bank).name, isChosen: true };
 }
 
 /**
@@ -125,7 +153,7 @@ function checkSurface(values: ValuesOf<typeof finnedSurfaceFields>): void {
  *   // 0.0141421356 ± 1e-9
  * @source definition
  */
-export function dryColburn(surface: FinnedSurface, bank: FinnedBank, reynolds: number): number {
+export function dryColburn(surface: RatedSurface, bank: FinnedBank, reynolds: number): number {
   if (surface.tested !== undefined) {
     return surface.heatFactor * alongCurve(surface.tested, reynolds, (point) => point.colburn);
   }
@@ -144,7 +172,7 @@ export function dryColburn(surface: FinnedSurface, bank: FinnedBank, reynolds: n
  *   {}, 2000) // 0.0565685425 ± 1e-9
  * @source definition
  */
-export function dryFriction(surface: FinnedSurface, bank: FinnedBank, reynolds: number): number {
+export function dryFriction(surface: RatedSurface, bank: FinnedBank, reynolds: number): number {
   if (surface.tested !== undefined) {
     return surface.frictionFactor * alongCurve(surface.tested, reynolds, (point) => point.friction);
   }
@@ -163,9 +191,10 @@ export function dryFriction(surface: FinnedSurface, bank: FinnedBank, reynolds: 
  * @example wetHeatFactorOf({ wetHeatFactor: 1.1 }, {}, 3000) // 1.1
  * @source mirth-ramadhyani-1993 dry correlations hold for wet formed fins within about 5 %
  */
-export function wetHeatFactorOf(surface: FinnedSurface, bank: FinnedBank, reynolds: number): number {
+export function wetHeatFactorOf(surface: RatedSurface, bank: FinnedBank, reynolds: number): number {
   if (surface.wetHeatFactor !== undefined) return surface.wetHeatFactor;
-  return surface.pattern === "plain" ? wetSurfaceFactor(surface.wetHeat, bank, reynolds) : 1;
+  if (surface.pattern !== "plain") return 1;
+  return wetSurfaceFactor(surface.wetHeat ?? correlationOf(surface).wetHeat ?? "Wang 2000", bank, reynolds);
 }
 
 /**
@@ -195,7 +224,7 @@ export function wetFrictionFactorOf(surface: FinnedSurface, bank: FinnedBank, re
  * @example surfaceDistance({ tested: [{ reynolds: 1000 }, { reynolds: 4000 }] }, {}, 5000) // 0.25
  * @source definition
  */
-export function surfaceDistance(surface: FinnedSurface, bank: FinnedBank, reynolds: number): number {
+export function surfaceDistance(surface: RatedSurface, bank: FinnedBank, reynolds: number): number {
   const { tested } = surface;
   if (tested !== undefined) {
     const low = tested[0]!.reynolds;
@@ -216,6 +245,6 @@ function alongCurve(points: Tested, reynolds: number, value: (point: Tested[numb
   return value(a) * (value(b) / value(a)) ** share;
 }
 
-function correlationOf(surface: FinnedSurface): AirSideCorrelation {
+function correlationOf(surface: RatedSurface): AirSideCorrelation {
   return correlationOfName(surface.correlation);
 }

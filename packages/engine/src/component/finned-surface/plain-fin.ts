@@ -93,6 +93,30 @@ export function mcQuistonColburn(bank: FinnedBank, reynolds: number): number {
 }
 
 /**
+ * Fanning friction factor of plain fins by McQuiston; its author gives it 35 % either way.
+ *
+ * @param bank record: the finned bank
+ * @param reynolds number, 3000…15000: with the collar diameter and the narrowest passage
+ * @returns factor: Fanning f
+ * @outside answers by extrapolation; see `distanceFromRange`
+ * @example mcQuistonFriction({ collarDiameter: 0.015875, transversePitch: 0.0381, finPitch: 0.00254, finThickness: 0.00016,
+ *   outsideArea: 17.19, bareArea: 1 }, 4835) // 0.0259 ± 2e-4
+ * @source mcquiston-1978 from memory of the printed equations
+ */
+export function mcQuistonFriction(bank: FinnedBank, reynolds: number): number {
+  const { collarDiameter: d, transversePitch: across, finPitch } = bank;
+  const passage = across - d;
+  // His D*: the outside over the bare area, over 1 + (pitch − tube)/fin pitch.
+  const wide = bank.outsideArea / bank.bareArea / (1 + passage / finPitch);
+  const group =
+    reynolds ** -0.25 *
+    wide ** -0.25 *
+    (passage / (4 * (finPitch - bank.finThickness))) ** -0.4 *
+    Math.max(0.05, across / (wide * d) - 1) ** -0.5;
+  return 0.004904 + 1.382 * group * group;
+}
+
+/**
  * Colburn factor of banks of tubes with circular fins, as the research routine for steam coils takes it: falls with the
  * finned over the bare area.
  *

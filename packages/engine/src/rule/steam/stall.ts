@@ -60,7 +60,7 @@ export const stallRules: readonly Rule[] = [
     id: "steam pressure in cold air",
     covers: ["STM-02", "STM-01"],
     protects: "the tubes: condensate has to leave at once",
-    measures: "gauge pressure in the coil while air below 35 °F enters",
+    measures: "gauge pressure at the coil's connection while air below 35 °F enters",
     quantity: "gaugePressure",
     sense: "at least",
     limit: 5 * 6894.757,
@@ -73,6 +73,8 @@ export const stallRules: readonly Rule[] = [
     mends: fullSteam,
     of: steamCoilKinds,
     value: ({ record }) =>
-      record.capacity > 0 && record.entering.coldestFilament < fahrenheit(35) ? record.steamGaugePressure : undefined,
+      record.capacity > 0 && record.entering.coldestFilament < fahrenheit(35)
+        ? record.connectionGaugePressure
+        : undefined,
   }),
 ];

@@ -3,7 +3,9 @@ import { airSideWorking, liquidSideWorking } from "../coil/figures.ts";
 import { freezeFigureLines } from "../coil/freeze.ts";
 import { connectionFigureLines } from "../coil/liquid.ts";
 import { coilLosses } from "../coil/loss.ts";
+import { ratedInlet } from "../coil/notes.ts";
 import { coilBuild } from "../coil/order.ts";
+import { liquidCoilTables } from "../coil/row-table.ts";
 import { defineKind } from "../contract.ts";
 import { coilSound } from "../passing-sound.ts";
 import { type ChilledWaterCoilDesign, chilledWaterCoilFields, prepareChilledWaterCoil } from "./design.ts";
@@ -128,6 +130,11 @@ export const chilledWaterCoil = defineKind({
     ...airSideWorking<ChilledWaterCoilDesign, ChilledWaterCoilRating>(),
     ...liquidSideWorking<ChilledWaterCoilDesign, ChilledWaterCoilRating>(),
   ],
+  workingTables: ({ block }, rating, { condition: { utilities } }) => {
+    const { chilledWater } = utilities;
+    if (chilledWater === undefined) return [];
+    return liquidCoilTables("one coil, row by row", block.coil, ratedInlet(block, chilledWater.liquid, rating));
+  },
   shortfalls: coolingShortfalls,
   notes: coolingNotes,
   declared: (design, rating, at) => compareDeclaredLiquid(design, rating, at.condition.utilities.chilledWater?.liquid),

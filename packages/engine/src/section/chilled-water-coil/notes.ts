@@ -2,6 +2,7 @@ import { wetBulbFromHumidityRatio } from "#fluid/wet-bulb";
 import { metresPerInch } from "#quantity/inch-pound";
 import { inBothUnits } from "../both-units.ts";
 import { liquidCoilNotes } from "../coil/notes.ts";
+import { fillingWater as noLiquid } from "../coil/parts.ts";
 import type { Note, SectionCondition, Shortfall } from "../contract.ts";
 import { absolutePressure } from "../station.ts";
 import type { ChilledWaterCoilDesign } from "./design.ts";
@@ -28,7 +29,7 @@ export function coolingNotes(
   at: SectionCondition,
 ): readonly Note[] {
   const supply = at.condition.utilities.chilledWater;
-  const notes = liquidCoilNotes(design.block, supply, rating);
+  const notes = liquidCoilNotes(design.block, supply?.liquid ?? noLiquid, supply, rating);
   if (rating.condensate > 0 && rating.carryOverShare > 1) {
     notes.push({
       what: `water is thrown: the flow peaks at ${Math.round(100 * rating.carryOverShare)} % of the velocity at which this coil sheds drops`,

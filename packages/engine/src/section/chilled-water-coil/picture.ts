@@ -20,7 +20,7 @@ export function drawChilledWaterCoil(
   drawBlankOff(pencil, block, frame.height);
   // Support rails of the lowest coil stand in the pan.
   for (const foot of [x + 20, end - 20]) pencil.line("support", "fine", [foot, floor, foot, casingBottom(block, 0)]);
-  drawCoilCore(pencil, block, false);
+  drawCoilCore(pencil, block);
   drawHeaders(pencil, block, design.connection, "water");
   pencil.line("main pan", "moisture", [x - 40, floor + depth, x - 40, floor, reach, floor, reach, floor + depth], {
     label: "main drain pan",

@@ -16,6 +16,7 @@ export interface CoreValues {
   readonly finMaterial: FinMaterialName | undefined;
   readonly tubeWall: number | undefined;
   readonly tubeMaterial: TubeMaterialName | undefined;
+  readonly correlation?: string | undefined;
   readonly foulingInside: number;
   readonly foulingOutside: number;
   readonly length: number | undefined;
@@ -63,7 +64,8 @@ export function prepareCoilBlock(
     | { readonly circuits: number | undefined; readonly flow: "counter" | "parallel"; readonly turbulators: boolean }
     | "steam",
 ): CoilBlock {
-  const { surface, stacked } = values;
+  const { stacked } = values;
+  const surface = namedSurface(values.surface, values.correlation);
   const pitch = surface.transversePitch;
   const room = (frame.height - placing.base - 0.02 - (stacked - 1) * placing.between) / stacked - 2 * casingFlange;
   const tubesPerRow = tubesFor(values.finnedHeight, room, pitch);
@@ -126,6 +128,21 @@ export function prepareCoilBlock(
     start: Math.min(placing.upstream, length - casingDepth),
     length,
   };
+}
+
+/** The surface rated by the correlation that a coil names, where it names one. */
+function namedSurface(surface: FinnedSurface, correlation: string | undefined): FinnedSurface {
+  if (correlation === undefined || correlation === surface.correlation) return surface;
+  const isTested = surface.tested !== undefined || surface.heatFactor !== 1 || surface.frictionFactor !== 1;
+  if (isTested) {
+    const own = surface.tested === undefined ? `multipliers of ${surface.correlation}` : "a tested curve";
+    throw new SectionProblem(
+      "correlation",
+      `the record "${surface.head.name}" has ${own}, which another correlation would spoil`,
+      "no correlation here, or a record without multipliers",
+    );
+  }
+  return { ...surface, correlation };
 }
 
 /** Whole tubes that the height wanted, or the room left, takes. */

@@ -182,7 +182,8 @@ describe("declared ratings of heating and recovery coils", () => {
     expect(comparison.circumstances).toEqual([]);
     const ours = Object.fromEntries(comparison.lines.map((line) => [line.what, line.ours]));
     expect(ours["total capacity"]).toBeCloseTo(out.fullCapacity, 1);
-    expect(ours.condensate! / ours["total capacity"]!).toBeCloseTo(1 / (960 * 2326), 9);
+    // The latent heat is that of the steam in the tubes, a little below the connection's: 0.3 % in 1 psi.
+    expect((ours.condensate! / ours["total capacity"]!) * 960 * 2326).toBeCloseTo(1, 2);
   });
 
   it("points out a wrong condensate, a wrong leaving air and a coil of other rows", () => {

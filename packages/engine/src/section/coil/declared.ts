@@ -1,10 +1,10 @@
 import { dryAirPressureDrop, wetToDry } from "#component/coil/air-pressure";
 import { liquidPressureDrop } from "#component/coil/liquid-pressure";
-import { createSteamPerformance, createSteamWork, solveSteamCoil } from "#component/coil/steam-coil";
+import { solveSteamSupply } from "#component/coil/steam-supply";
 import { standardPressure } from "#fluid/atmosphere";
 import { type Liquid, liquidDensity } from "#fluid/liquid";
 import { density, specificVolume } from "#fluid/moist-air";
-import { steamLatentHeat, steamSaturationTemperature } from "#fluid/steam";
+import { steamLatentHeat, steamSaturationPressure } from "#fluid/steam";
 import { wetBulbFromHumidityRatio } from "#fluid/wet-bulb";
 import { standardAirDensity } from "#quantity/standard-air";
 import type { Air } from "../air.ts";
@@ -19,7 +19,7 @@ import {
 } from "./declared-fields.ts";
 import { buildRemarks, liquidRemarks, steamRemarks } from "./declared-remarks.ts";
 import type { LiquidCoilFigures } from "./liquid.ts";
-import type { SteamCoilFigures } from "./steam.ts";
+import { createSteamRoom, type SteamCoilFigures, type SteamPiping } from "./steam.ts";
 import { type CoilRoom, createCoilRoom, solveAtFlow } from "./valve.ts";
 
 /** By which a certified coil may miss, from memory: total capacity, pressure drops; a leaving air so much in K. */
@@ -226,10 +226,7 @@ function differing(all: readonly DeclaredCircumstance[]): readonly DeclaredCircu
 
 /** Holds a declared point of a steam coil against our rating of the section's coil with its valve open. */
 export function compareDeclaredSteam(
-  {
-    block,
-    declaredRating: point,
-  }: { readonly block: CoilBlock; readonly declaredRating: DeclaredSteamCoil | undefined },
+  { block, inner, declaredRating: point }: SteamPiping & { readonly declaredRating: DeclaredSteamCoil | undefined },
   rating: SteamCoilFigures,
   steamPressure: number | undefined,
 ): DeclaredComparison | undefined {
@@ -237,10 +234,13 @@ export function compareDeclaredSteam(
   const { coil, stacked } = block;
   const barometer = standardPressure(point.altitude);
   const pressure = barometer + point.steamPressure;
-  const out = createSteamPerformance();
   const flow = dryAirFlowOf(point, 0, stacked);
   const { enteringDryBulb: cold, number, revision } = point;
-  solveSteamCoil(coil, flow, cold, 0, cold, steamSaturationTemperature(pressure), createSteamWork(), out);
+  const air = { dryBulb: cold, humidityRatio: 0, coldestFilament: cold };
+  const { steam, distribution, performance: out } = createSteamRoom();
+  const inTubes = steamSaturationPressure(
+    solveSteamSupply(coil, inner.distributor, flow, air, pressure, steam, distribution, out),
+  );
   const heat = out.heat * stacked;
   return {
     number,
@@ -261,7 +261,7 @@ export function compareDeclaredSteam(
         ),
       ),
       ...given(point.condensate, (their) =>
-        declaredLine("condensate", "massFlow", their, heat / steamLatentHeat(pressure), tolerances.capacity),
+        declaredLine("condensate", "massFlow", their, heat / steamLatentHeat(inTubes), tolerances.capacity),
       ),
     ],
     circumstances: steamCircumstances(point, rating, steamPressure),

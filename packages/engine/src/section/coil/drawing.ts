@@ -13,14 +13,17 @@ export function casingBottom(block: CoilBlock, index: number): number {
 
 /**
  * The coils seen from their connection side: casing with flanges, the fins as the air meets them edge-on are hairlines, tube
- * ends to scale and staggered; `inner` draws the distributing tube inside each.
+ * ends to scale and staggered, with the distributing tube of `inner` m inside each.
  */
-export function drawCoilCore(pencil: Pencil, block: CoilBlock, inner: boolean): void {
+export function drawCoilCore(pencil: Pencil, block: CoilBlock, inner?: number): void {
   const { bank } = block.coil;
   const x = block.start * 1000;
   const flange = casingFlange * 1000;
   const [width, height] = [block.casingDepth * 1000, block.casingHeight * 1000];
-  const step = Math.max(1, Math.ceil((bank.rows * bank.tubesPerRow * block.stacked * (inner ? 2 : 1)) / mostTubes));
+  const step = Math.max(
+    1,
+    Math.ceil((bank.rows * bank.tubesPerRow * block.stacked * (inner === undefined ? 1 : 2)) / mostTubes),
+  );
   for (let index = 0; index < block.stacked; index++) {
     const y = casingBottom(block, index);
     pencil.box("casing", "outline", x, y, width, height, { fill: "paper", label: "coil casing" });
@@ -31,7 +34,7 @@ export function drawCoilCore(pencil: Pencil, block: CoilBlock, inner: boolean): 
       for (let tube = row % step; tube < bank.tubesPerRow; tube += step) {
         const tubeY = y + flange + (tube + 0.5 + (bank.staggered ? shift : 0)) * bank.transversePitch * 1000;
         pencil.circle("tubes", "fine", tubeX, tubeY, (bank.tubeOutsideDiameter * 1000) / 2, { fill: "paper" });
-        if (inner) pencil.circle("inner tubes", "hairline", tubeX, tubeY, bank.tubeOutsideDiameter * 310);
+        if (inner !== undefined) pencil.circle("inner tubes", "hairline", tubeX, tubeY, inner * 500);
       }
     }
   }

@@ -1,3 +1,4 @@
+import { correlationNames } from "#component/finned-surface/correlation";
 import type { FinnedSurface } from "#component/finned-surface/family";
 import { finMaterialNames, tubeMaterialNames } from "#component/finned-surface/material";
 import { choice, component, integer, quantity } from "#form/field";
@@ -35,6 +36,11 @@ export const coilCoreFields = {
   }),
   tubeMaterial: choice(tubeMaterialNames, {
     meaning: "What the tubes are made of; the surface's when left out",
+    optional: true,
+  }),
+  correlation: choice(correlationNames, {
+    meaning:
+      "Published air-side correlation; the surface's own when left out, and where its record names none the one in range or nearest to it",
     optional: true,
   }),
   foulingInside: quantity("foulingResistance", {

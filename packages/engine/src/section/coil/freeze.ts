@@ -256,7 +256,7 @@ export function freezeNotes(lost: string, rating: FreezeFigures): Note[] {
 
 /** A time for a sentence. */
 export function waited(seconds: number): string {
-  if (seconds >= longestWait) return "more than a day";
+  if (seconds >= longestWait) return "more than 24 h";
   if (seconds < 90) return `${Math.round(seconds)} s`;
   return seconds < 7200 ? `${Math.round(seconds / 60)} min` : `${Math.round(seconds / 3600)} h`;
 }

@@ -17,6 +17,8 @@ export interface CoilFittings {
   readonly connection: number;
   /** Undefined for steam. */
   readonly liquid: Liquid | undefined;
+  /** m: the tubes inside that spread steam. */
+  readonly inner?: { readonly outsideDiameter: number; readonly wall: number };
   /** The airway beside the coils is closed with sheet. */
   readonly blankOff: boolean;
 }
@@ -114,7 +116,7 @@ function casingOf(block: CoilBlock, index: number, zones: Zones, { wet }: CoilFi
 }
 
 /** Fins, tubes and their supports share one space; the tubes carry the filling, wet fins the water on them. */
-function coreOf(block: CoilBlock, index: number, zones: Zones, { wet, liquid }: CoilFittings): SectionPart {
+function coreOf(block: CoilBlock, index: number, zones: Zones, { wet, liquid, inner }: CoilFittings): SectionPart {
   const { coil } = block;
   const { bank } = coil;
   const z = block.base + index * block.pitch + casingFlange;
@@ -146,7 +148,7 @@ function coreOf(block: CoilBlock, index: number, zones: Zones, { wet, liquid }: 
       carried: filling,
     }),
   ];
-  if (liquid === undefined) children.push(innerTubes(coil.finnedLength, tubes, bank.tubeOutsideDiameter, box));
+  if (inner !== undefined) children.push(innerTubes(coil.finnedLength, tubes, inner, box));
   const between = Math.ceil(coil.finnedLength / supportSpacing) - 1;
   if (between > 0) {
     const sheet = wet ? "stainless steel 304" : "galvanized steel";
@@ -159,9 +161,13 @@ function coreOf(block: CoilBlock, index: number, zones: Zones, { wet, liquid }: 
 }
 
 /** Tubes inside that spread the steam. */
-function innerTubes(length: number, tubes: number, diameter: number, box: ReturnType<typeof boxOf>): SectionPart {
-  const inner = 0.62 * diameter;
-  const volume = tubes * length * Math.PI * (inner - partSheets.innerTubeWall) * partSheets.innerTubeWall;
+function innerTubes(
+  length: number,
+  tubes: number,
+  { outsideDiameter, wall }: { readonly outsideDiameter: number; readonly wall: number },
+  box: ReturnType<typeof boxOf>,
+): SectionPart {
+  const volume = tubes * length * Math.PI * (outsideDiameter - wall) * wall;
   return solidPart("inner tubes", "steam-distributing tubes", "tubes", "copper", box, volume, {
     shares: true,
     count: tubes,

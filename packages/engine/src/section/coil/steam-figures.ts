@@ -1,3 +1,4 @@
+import { createSteamDistribution, type SteamDistribution, steamDistribution } from "#component/coil/steam-distribution";
 import { dropLegPressure } from "#component/coil/steam-side";
 import { steamLatentHeat } from "#fluid/steam";
 import type { FigureLine, WorkingLine } from "../contract.ts";
@@ -26,6 +27,12 @@ export const steamFigureLines: readonly FigureLine<SteamCoilFigures>[] = [
   { figure: "dropLegHead", name: "head of the drop leg", quantity: "pressureDifference" },
   { figure: "neededDropLeg", name: "drop leg needed against the return", quantity: "length" },
   { figure: "tubeFall", name: "fall of the tubes to their outlet", quantity: "length" },
+  { figure: "connectionGaugePressure", name: "steam pressure at the connection", quantity: "gaugePressure" },
+  { figure: "distributorLoss", name: "from there into the tubes", quantity: "pressureDifference" },
+  { figure: "orificeDrop", name: "of it over the orifices", quantity: "pressureDifference" },
+  { figure: "innerTubeChange", name: "along an inner tube, first orifice to last", quantity: "pressureDifference" },
+  { figure: "innerTubeVelocity", name: "steam into an inner tube", quantity: "velocity" },
+  { figure: "orificeUnevenness", name: "least orifice short of the most by", quantity: "share" },
   ...freezeFigureLines("condensate", "steam fails"),
   { figure: "iceAsItStands", name: "first ice in condensate that stands now", quantity: "minutes" },
   ...freezestatFigureLines,
@@ -90,7 +97,73 @@ export function steamSideWorking<Design extends SteamPiping, Rating extends Stea
       evaluate: (_, d) => fallShare * d.block.coil.finnedLength,
       source: "steam-coil-guide",
     },
+    {
+      figure: "orificeDrop",
+      name: "pressure drop over an orifice of the inner tubes",
+      quantity: "pressureDifference",
+      equation: "Δp_o = (ṁ/(s N n C A_o))²/(2 ρ), C 0.62",
+      terms: [
+        { symbol: "ṁ", name: "steam, as much as condenses", quantity: "massFlow", value: (r) => r.condensate },
+        { symbol: "s", name: "coils, or lanes", quantity: "count", value: (_, d) => d.block.stacked },
+        { symbol: "N", name: "tubes of one", quantity: "count", value: (_, d) => d.inner.distributor.tubes },
+        { symbol: "n", name: "orifices of a tube", quantity: "count", value: (_, d) => d.inner.distributor.orifices },
+        {
+          symbol: "d_o",
+          name: "diameter of an orifice",
+          quantity: "smallLength",
+          value: (_, d) => d.inner.distributor.orificeDiameter,
+        },
+        {
+          symbol: "p",
+          name: "pressure in the coil, for the density",
+          quantity: "absolutePressure",
+          value: (r) => r.steamPressure,
+        },
+      ],
+      evaluate: (r, d) => distributionOf(r, d).orificeDrop,
+      source: "perry-handbook-1997 drilled orifice, from memory",
+    },
+    {
+      figure: "innerTubeChange",
+      name: "static pressure lost along an inner tube",
+      quantity: "pressureDifference",
+      equation: "Δp = (f L/(3 d) − 1) ρ V²/2",
+      terms: [
+        { symbol: "V", name: "steam into an inner tube", quantity: "velocity", value: (r) => r.innerTubeVelocity },
+        { symbol: "L", name: "length", quantity: "length", value: (_, d) => d.inner.distributor.length },
+        { symbol: "d", name: "bore", quantity: "smallLength", value: (_, d) => d.inner.distributor.bore },
+      ],
+      evaluate: (r, d) => distributionOf(r, d).alongTube,
+      source: "perry-handbook-1997 perforated-pipe distributors, from memory",
+    },
+    {
+      figure: "orificeUnevenness",
+      name: "steam of the least orifice short of that of the most",
+      quantity: "share",
+      equation: "u = 1 − √((1 − x)/(1 + x)), x = max(ρ V²/2, |Δp|)/(2 Δp_o), at most 1",
+      terms: [
+        { symbol: "V", name: "steam into an inner tube", quantity: "velocity", value: (r) => r.innerTubeVelocity },
+        {
+          symbol: "Δp",
+          name: "along an inner tube",
+          quantity: "pressureDifference",
+          value: (r) => r.innerTubeChange,
+        },
+        { symbol: "Δp_o", name: "over an orifice", quantity: "pressureDifference", value: (r) => r.orificeDrop },
+      ],
+      evaluate: (r, d) => distributionOf(r, d).unevenness,
+      source: "perry-handbook-1997 orifices ten times the rest give 5 %, from memory",
+    },
     ...freezeWorking<Design, Rating>(),
     ...freezestatWorking<Design, Rating>(),
   ];
+}
+
+/** The distribution at a rating's own steam. */
+function distributionOf(rating: SteamCoilFigures, { block, inner }: SteamPiping): SteamDistribution {
+  const found = createSteamDistribution();
+  if (rating.capacity > 0) {
+    steamDistribution(inner.distributor, rating.condensate / block.stacked, rating.steamPressure, found);
+  }
+  return found;
 }

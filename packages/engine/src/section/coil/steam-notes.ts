@@ -1,11 +1,13 @@
-import { createSteamPerformance, createSteamWork, solveSteamCoil } from "#component/coil/steam-coil";
 import { longestWait } from "#component/coil/time-to-freeze";
-import { airSideCorrelations } from "#component/finned-surface/correlation";
+import type { Air } from "../air.ts";
 import { inBothUnits } from "../both-units.ts";
 import type { Note } from "../contract.ts";
 import type { CoilBlock } from "./block.ts";
+import type { InnerTubes } from "./distributor.ts";
 import { freezeNotes, waited } from "./freeze.ts";
 import { freezestatNotes } from "./freezestat.ts";
+import { bandWords, type CorrelationBand, steamCoilBand } from "./rivals.ts";
+import { createCoilInlet, setInletAir } from "./state.ts";
 import { leastLeg, type SteamCoilFigures, type SteamPiping } from "./steam.ts";
 
 /** K by which a set point counts as held. */
@@ -13,7 +15,7 @@ export const heatingHeld = 0.05;
 
 /** Notes about drainage, freezing and method that coils on steam share. */
 export function steamCoilNotes(
-  { block, dropLeg, vacuumBreaker }: SteamPiping,
+  { block, inner, dropLeg, vacuumBreaker }: SteamPiping,
   airFlow: number,
   rating: SteamCoilFigures,
   fansRunning: boolean,
@@ -35,7 +37,7 @@ export function steamCoilNotes(
       weight: freezing ? "caution" : "information",
     });
   }
-  if (rating.capacity > 0 && rating.entering.coldestFilament < 1.7 && rating.steamGaugePressure < 34_000) {
+  if (rating.capacity > 0 && rating.entering.coldestFilament < 1.7 && rating.connectionGaugePressure < 34_000) {
     notes.push({
       what: "air below 35 °F asks for 5 psig in the coil at all times: full steam with face and bypass, not a throttled valve",
       weight: "caution",
@@ -50,6 +52,7 @@ export function steamCoilNotes(
       source: "derived-here",
     });
   }
+  notes.push(...distributorNotes(inner, rating));
   if (dropLeg < leastLeg) {
     notes.push({
       what: "a drop leg of less than 12 in. drains poorly: set the trap lower",
@@ -71,11 +74,46 @@ export function steamCoilNotes(
       source: "steam-coil-guide",
     });
   }
-  if (rating.rangeDistance > 0 && rating.fullCapacity > 0) {
-    const { low, high } = steamCapacityBand(block, airFlow, rating);
+  const band = steamBand(block, airFlow, rating);
+  if (band !== undefined) {
     notes.push({
-      what: `${block.coil.surface.correlation} is used ${percent(rating.rangeDistance)} outside its range; other published routines give ${percent(low)} to ${percent(high)} of this capacity: calibrate on the supplier's table`,
+      what: `${bandWords(band)}: calibrate on the supplier's table`,
+      weight: band.heatDistance > 0 ? "caution" : "information",
+    });
+  }
+  return notes;
+}
+
+/** Unevenness that ten times as much over the orifices as along the tube leaves; share of the pressure that they may take. */
+const evenEnough = 0.055;
+const mostOfPressure = 0.1;
+/** m: the widest pitch of orifices that guides name. */
+const widestPitch = 12 * 0.0254;
+
+/** Whether the inner tubes spread the steam at this load, and leave the coil its pressure. */
+function distributorNotes({ orificePitch, distributor }: InnerTubes, rating: SteamCoilFigures): Note[] {
+  const notes: Note[] = [];
+  if (orificePitch > widestPitch * 1.001) {
+    notes.push({
+      what: `orifices every ${inBothUnits(orificePitch, "length")}: guides ask for 9 to 12 in.`,
+      weight: "information",
+      source: "steam-coil-guide",
+    });
+  }
+  if (!(rating.capacity > 0)) return notes;
+  if (rating.orificeUnevenness > evenEnough) {
+    const short = Math.round(100 * rating.orificeUnevenness);
+    notes.push({
+      what: `at this load the inner tubes spread the steam unevenly: the least of ${distributor.orifices} orifices gets ${short} % less than the most; smaller orifices or a wider inner tube even it out`,
       weight: "caution",
+      source: "perry-handbook-1997 from memory",
+    });
+  }
+  if (rating.distributorLoss > mostOfPressure * rating.steamPressure) {
+    notes.push({
+      what: `inner tubes and orifices take ${inBothUnits(rating.distributorLoss, "pressureDifference")} off the steam's pressure, and with it off its temperature: larger orifices, or more of them`,
+      weight: "caution",
+      source: "derived-here",
     });
   }
   return notes;
@@ -101,26 +139,10 @@ function exposureNotes(rating: SteamCoilFigures): Note[] {
   return notes;
 }
 
-/** Capacity with the valve open by other published correlations, as shares of the rating's. */
-export function steamCapacityBand(
-  block: CoilBlock,
-  airFlow: number,
-  rating: SteamCoilFigures,
-): { readonly low: number; readonly high: number } {
-  const work = createSteamWork();
-  const out = createSteamPerformance();
-  const { dryBulb, humidityRatio, coldestFilament } = rating.entering;
-  const heat = (correlation: string): number => {
-    const coil = { ...block.coil, surface: { ...block.coil.surface, correlation, tested: undefined } };
-    solveSteamCoil(coil, airFlow, dryBulb, humidityRatio, coldestFilament, rating.supplySteamTemperature, work, out);
-    return out.heat;
-  };
-  const own = heat(block.coil.surface.correlation);
-  const rivals = ["Wang-Chi-Chang 2000", "Gray-Webb 1986", "circular fins 1984"];
-  const shares = airSideCorrelations.filter(({ name }) => rivals.includes(name)).map(({ name }) => heat(name) / own);
-  return { low: Math.min(...shares), high: Math.max(...shares) };
-}
-
-function percent(share: number): string {
-  return `${Math.round(100 * share)} %`;
+/** What published correlations make of one coil with the valve open, at `airFlow` kg/s of its own. */
+export function steamBand(block: CoilBlock, airFlow: number, rating: SteamCoilFigures): CorrelationBand | undefined {
+  const inlet = createCoilInlet();
+  setInletAir(block, rating.entering as Air, inlet);
+  inlet.dryAirFlow = airFlow;
+  return rating.fullCapacity > 0 ? steamCoilBand(block.coil, inlet, rating.supplySteamTemperature) : undefined;
 }

@@ -5,12 +5,14 @@ import {
   type SteamWork,
   solveSteamCoil,
 } from "#component/coil/steam-coil";
+import { createSteamDistribution, type SteamDistribution, steamDistribution } from "#component/coil/steam-distribution";
 import {
   drainTemperature,
   dropLegPressure,
   stallAirTemperature,
   steamTemperatureNeeded,
 } from "#component/coil/steam-side";
+import { solveSteamSupply } from "#component/coil/steam-supply";
 import { longestWait } from "#component/coil/time-to-freeze";
 import { surfaceDistance } from "#component/finned-surface/family";
 import type { SteamSupply } from "#duty/condition";
@@ -21,6 +23,7 @@ import type { RootGuess } from "#numerics/find-root-near";
 import type { Air } from "../air.ts";
 import type { SectionCondition } from "../contract.ts";
 import type { CoilBlock } from "./block.ts";
+import { distributorFields, type InnerTubes } from "./distributor.ts";
 import { type FreezeFigures, noFreezeFigures, setFreezeFigures } from "./freeze.ts";
 import { type FreezestatFigures, freezestatFields, noFreezestatFigures, setFreezestat } from "./freezestat.ts";
 import { type CoilAirFigures, noCoilAirFigures } from "./state.ts";
@@ -39,6 +42,7 @@ export const steamCoilFields = {
     default: "float and thermostatic",
   }),
   ...freezestatFields,
+  ...distributorFields,
 } as const;
 
 /** Half a psi, Pa, across the trap; m of leg that no trap should do without. */
@@ -93,6 +97,16 @@ export interface SteamCoilFigures extends CoilAirFigures, FreezeFigures, Freezes
   dropLegHead: number;
   neededDropLeg: number;
   tubeFall: number;
+  /**
+   * Pa at the coil's connection against the atmosphere; Pa from there into the tubes, over the orifices and along an inner
+   * tube; m/s into an inner tube; share by which the orifice that gets least falls short of the one that gets most.
+   */
+  connectionGaugePressure: number;
+  distributorLoss: number;
+  orificeDrop: number;
+  innerTubeChange: number;
+  innerTubeVelocity: number;
+  orificeUnevenness: number;
   airReynolds: number;
   finEfficiency: number;
   condensingCoefficient: number;
@@ -127,6 +141,12 @@ export const noSteamCoilFigures = {
   dropLegHead: 0,
   neededDropLeg: 0,
   tubeFall: 0,
+  connectionGaugePressure: 0,
+  distributorLoss: 0,
+  orificeDrop: 0,
+  innerTubeChange: 0,
+  innerTubeVelocity: 0,
+  orificeUnevenness: 0,
   airReynolds: 0,
   airCoefficient: 0,
   finEfficiency: 1,
@@ -144,6 +164,8 @@ export interface SteamRoom {
   readonly full: SteamPerformance;
   /** Share of the air over the lanes of a coil with face and bypass. */
   readonly faceShare: RootGuess;
+  /** How the steam got into the tubes, as it was found last. */
+  readonly distribution: SteamDistribution;
 }
 
 /** Room for the solutions of one coil on steam. */
@@ -153,6 +175,7 @@ export function createSteamRoom(): SteamRoom {
     performance: createSteamPerformance(),
     full: createSteamPerformance(),
     faceShare: { at: Number.NaN, slope: 0 },
+    distribution: createSteamDistribution(),
   };
 }
 
@@ -166,6 +189,18 @@ export function solveAtSteam(
   out: SteamPerformance,
 ): void {
   solveSteamCoil(block.coil, dryAirFlow, dryBulb, humidityRatio, coldestFilament, steamTemperature, steam, out);
+}
+
+/** Solves one coil with its valve open on steam of a pressure at its connection; gives the °C of steam in the tubes. */
+export function solveAtSupply(
+  { block, inner }: SteamPiping,
+  dryAirFlow: number,
+  pressure: number,
+  { steam, distribution }: SteamRoom,
+  entering: Air,
+  out: SteamPerformance,
+): number {
+  return solveSteamSupply(block.coil, inner.distributor, dryAirFlow, entering, pressure, steam, distribution, out);
 }
 
 /**
@@ -194,6 +229,7 @@ export function steamTemperatureFor(
 /** What the coil's fields say about its steam side. */
 export interface SteamPiping {
   readonly block: CoilBlock;
+  readonly inner: InnerTubes;
   readonly dropLeg: number;
   readonly trap: "float and thermostatic" | "inverted bucket";
   readonly vacuumBreaker: boolean;
@@ -215,6 +251,7 @@ export function setSteamSide(
   out.steamGaugePressure = out.steamPressure - barometricPressure;
   out.condensate = out.capacity / steamLatentHeat(out.steamPressure);
   // Float and thermostatic traps on modulated steam see their load at half a psi with three times in hand, else twice.
+  setDistribution(piping, out);
   out.trapCapacity = out.condensate * (modulates || piping.trap === "inverted bucket" ? 3 : 2);
   out.condensateTemperature = steamSaturationTemperature(out.steamPressure);
   out.neededDropLeg = neededDropLeg(out.steamPressure, back);
@@ -225,6 +262,18 @@ export function setSteamSide(
   const onset = (temperature: number) => stallAirTemperature(leavingDryBulb, effectiveness, temperature);
   out.stallAirTemperature = neverStalls ? leavingDryBulb : onset(drainTemperature(back, dropLeg));
   out.breakerAirTemperature = piping.vacuumBreaker ? onset(steamSaturationTemperature(lowest)) : leavingDryBulb;
+}
+
+/** How the steam that condenses now gets into the tubes. */
+function setDistribution({ block, inner }: SteamPiping, out: SteamCoilFigures): void {
+  const found = createSteamDistribution();
+  steamDistribution(inner.distributor, out.condensate / block.stacked, out.steamPressure, found);
+  out.distributorLoss = found.loss;
+  out.orificeDrop = found.orificeDrop;
+  out.innerTubeChange = found.alongTube;
+  out.innerTubeVelocity = found.velocity;
+  out.orificeUnevenness = found.unevenness;
+  out.connectionGaugePressure = out.steamGaugePressure + found.loss;
 }
 
 /** m of leg that pushes condensate through the trap with half a psi to spare, 12 in. at least. */
@@ -290,6 +339,12 @@ export function shutOff(out: SteamCoilFigures): void {
   out.stalled = 0;
   out.stallAirTemperature = dryBulb;
   out.breakerAirTemperature = dryBulb;
+  out.connectionGaugePressure = 0;
+  out.distributorLoss = 0;
+  out.orificeDrop = 0;
+  out.innerTubeChange = 0;
+  out.innerTubeVelocity = 0;
+  out.orificeUnevenness = 0;
   out.neededDropLeg = leastLeg;
   out.coldestTubeWall = coldestFilament;
 }

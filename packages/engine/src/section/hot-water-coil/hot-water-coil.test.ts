@@ -50,7 +50,8 @@ describe("hot-water coil", () => {
 
   it("throttles to its set point", () => {
     const { out } = rate("rows: 3", -20, 10);
-    expect(out.leavingDryBulb).toBeCloseTo(10, 5);
+    // The search ends at two ten-millionths of the 30 K.
+    expect(out.leavingDryBulb).toBeCloseTo(10, 4);
     expect(out.flowShare).toBeLessThan(1);
     expect(out.capacity).toBeCloseTo(out.heatToAir, 6);
   });

@@ -4,8 +4,10 @@ import { freezeFigureLines } from "../coil/freeze.ts";
 import { freezestatFigureLines, freezestatNotes, freezestatWorking } from "../coil/freezestat.ts";
 import { connectionFigureLines } from "../coil/liquid.ts";
 import { coilLosses } from "../coil/loss.ts";
-import { liquidCoilNotes } from "../coil/notes.ts";
+import { liquidCoilNotes, ratedInlet } from "../coil/notes.ts";
 import { coilBuild } from "../coil/order.ts";
+import { fillingWater as noLiquid } from "../coil/parts.ts";
+import { liquidCoilTables } from "../coil/row-table.ts";
 import { heatingHeld } from "../coil/steam-notes.ts";
 import { defineKind } from "../contract.ts";
 import { coilSound } from "../passing-sound.ts";
@@ -70,6 +72,11 @@ export const hotWaterCoil = defineKind({
     ...liquidSideWorking<HotWaterCoilDesign, HotWaterCoilRating>(),
     ...freezestatWorking<HotWaterCoilDesign, HotWaterCoilRating>(),
   ],
+  workingTables: ({ block }, rating, { condition: { utilities } }) => {
+    const { heatingWater } = utilities;
+    if (heatingWater === undefined) return [];
+    return liquidCoilTables("one coil, row by row", block.coil, ratedInlet(block, heatingWater.liquid, rating));
+  },
   shortfalls: (_, rating, at) => {
     const wanted = at.operation.heatingLeaving;
     if (wanted === undefined || rating.leavingDryBulb >= wanted - heatingHeld) return [];
@@ -79,7 +86,8 @@ export const hotWaterCoil = defineKind({
   },
   declared: (design, rating, at) => compareDeclaredLiquid(design, rating, at.condition.utilities.heatingWater?.liquid),
   notes: (design, rating, at) => {
-    const notes = liquidCoilNotes(design.block, at.condition.utilities.heatingWater, rating);
+    const supply = at.condition.utilities.heatingWater;
+    const notes = liquidCoilNotes(design.block, supply?.liquid ?? noLiquid, supply, rating);
     notes.push(...freezestatNotes(rating, at.operation.fansRunning));
     if (rating.freezeMargin < freezeReserve) {
       notes.push({

@@ -12,7 +12,7 @@ export function drawHotWaterCoil(design: HotWaterCoilDesign, frame: Frame, name:
   const right = left + block.casingDepth * 1000;
   drawBlankOff(pencil, block, frame.height);
   for (const foot of [left + 15, right - 15]) pencil.line("support", "fine", [foot, 0, foot, casingBottom(block, 0)]);
-  drawCoilCore(pencil, block, false);
+  drawCoilCore(pencil, block);
   drawHeaders(pencil, block, design.connection, "heat");
   if (design.control !== "pumped loop") return pencil.items;
   const x = right + 75;

@@ -78,8 +78,9 @@ export interface RecoveryCoilDesign {
   readonly block: CoilBlock;
   readonly exhaust: CoilBlock;
   readonly liquid: Liquid;
-  /** kg/s of the whole loop. */
+  /** kg/s and m³/s of the whole loop. */
   readonly loopFlow: number;
+  readonly loopVolumeFlow: number;
   readonly frostLimit: number;
   readonly connection: number;
   readonly exhaustConnection: number;
@@ -131,6 +132,7 @@ export function prepareRecoveryCoil(values: ValuesOf<typeof recoveryCoilFields>,
     exhaust,
     liquid,
     loopFlow: volume * density,
+    loopVolumeFlow: volume,
     frostLimit: values.frostLimit,
     connection: connectionFor(volume / block.stacked).diameter,
     exhaustConnection: connectionFor(volume / exhaust.stacked).diameter,

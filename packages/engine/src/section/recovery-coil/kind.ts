@@ -4,14 +4,15 @@ import { airSideWorking, liquidSideWorking } from "../coil/figures.ts";
 import { freezeFigureLines } from "../coil/freeze.ts";
 import { connectionFigureLines } from "../coil/liquid.ts";
 import { coilLosses } from "../coil/loss.ts";
-import { liquidCoilNotes } from "../coil/notes.ts";
+import { liquidCoilNotes, ratedInlet } from "../coil/notes.ts";
 import { coilBuild } from "../coil/order.ts";
+import { liquidCoilTables } from "../coil/row-table.ts";
 import { defineKind } from "../contract.ts";
 import { coilSound } from "../passing-sound.ts";
 import { prepareRecoveryCoil, type RecoveryCoilDesign, recoveryCoilFields } from "./design.ts";
 import { recoveryCoilParts } from "./parts.ts";
 import { drawRecoveryCoil } from "./picture.ts";
-import { completeRecoveryCoil, createRecoveryCoilRating, type RecoveryCoilRating, rateRecoveryCoil } from "./rate.ts";
+import { completeRecoveryCoil, createRecoveryCoilRating, exhaustInlet, type RecoveryCoilRating, rateRecoveryCoil } from "./rate.ts";
 
 /** The supply-side coil of a run-around loop, with its remote coil in the exhaust. */
 export const recoveryCoil = defineKind({
@@ -47,6 +48,7 @@ export const recoveryCoil = defineKind({
     { figure: "liquidLeaving", name: "liquid out of the supply coil", quantity: "temperature" },
     { figure: "intoExhaust", name: "liquid into the exhaust coil", quantity: "temperature" },
     { figure: "exhaustLeavingDryBulb", name: "exhaust air, leaving", quantity: "temperature" },
+    { figure: "exhaustDryLoss", name: "exhaust air pressure loss, dry fins", quantity: "pressureDifference" },
     { figure: "exhaustCondensate", name: "condensate in the exhaust", quantity: "massFlow" },
     { figure: "exhaustColdestSurface", name: "coldest surface in the exhaust", quantity: "temperature" },
     { figure: "frostLimit", name: "coldest liquid let into the exhaust coil", quantity: "temperature" },
@@ -85,9 +87,23 @@ export const recoveryCoil = defineKind({
       source: "definition",
     },
   ],
+  workingTables: (design, rating, at) => {
+    const { block, exhaust, liquid, loopFlow } = design;
+    const stream = at.condition.exhaust;
+    const supplyTables = liquidCoilTables(
+      "supply coil, one coil row by row",
+      block.coil,
+      ratedInlet(block, liquid, rating),
+    );
+    if (stream === undefined || rating.liquidMassFlow === 0) return supplyTables;
+    const inlet = exhaustInlet(design, stream, rating.entering.barometricPressure);
+    inlet.liquidFlow = loopFlow / exhaust.stacked;
+    inlet.liquidTemperature = rating.intoExhaust;
+    return [...supplyTables, ...liquidCoilTables("exhaust coil, one coil row by row", exhaust.coil, inlet)];
+  },
   declared: (design, rating) => compareDeclaredLiquid(design, rating, design.liquid),
   notes: (design, rating, at) => {
-    const notes = liquidCoilNotes(design.block, undefined, rating);
+    const notes = liquidCoilNotes(design.block, design.liquid, undefined, rating);
     if (at.condition.exhaust === undefined) {
       notes.push({ what: "the duty names no exhaust air: the loop rests", weight: "caution" });
     }

@@ -12,7 +12,7 @@ export function drawRecoveryCoil(design: RecoveryCoilDesign, frame: Frame, name:
   const right = left + block.casingDepth * 1000;
   const roof = frame.height * 1000;
   drawBlankOff(pencil, block, frame.height);
-  drawCoilCore(pencil, block, false);
+  drawCoilCore(pencil, block);
   drawHeaders(pencil, block, design.connection, "water");
   const low = casingBottom(block, 0) + 140;
   pencil.line("loop", "water", [right, low, right + 60, low, right + 60, roof + 60], {

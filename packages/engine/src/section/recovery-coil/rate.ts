@@ -1,24 +1,18 @@
+import { dryAirPressureDrop } from "#component/coil/air-pressure";
 import { liquidPressureDrop } from "#component/coil/liquid-pressure";
 import { solveCoil } from "#component/coil/march";
+import type { CoilInlet } from "#component/coil/performance";
 import type { ExhaustAir } from "#duty/condition";
 import { type Air, createAir } from "../air.ts";
 import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import { setFreezeFigures, standingLiquid } from "../coil/freeze.ts";
 import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil/liquid.ts";
-import { setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
+import { createCoilInlet, setCoilPressure, setInletAir, setLeavingAir } from "../coil/state.ts";
 import type { SectionCondition } from "../contract.ts";
 import { roomOf } from "../room.ts";
 import { beginRating } from "../station.ts";
 import type { RecoveryCoilDesign } from "./design.ts";
-import {
-  type BypassSearch,
-  balanceLoop,
-  createBypassSearch,
-  createLoop,
-  findBypass,
-  type Loop,
-  type LoopCoil,
-} from "./loop.ts";
+import { type BypassSearch, balanceLoop, createBypassSearch, createLoop, findBypass, type Loop } from "./loop.ts";
 
 /** A recovery coil at a condition. Liquid figures are those of the supply coil. */
 export interface RecoveryCoilRating extends LiquidCoilFigures {
@@ -35,6 +29,8 @@ export interface RecoveryCoilRating extends LiquidCoilFigures {
   frostLimit: number;
   exhaustLeavingDryBulb: number;
   exhaustLeavingHumidityRatio: number;
+  /** Pa of the exhaust air over dry fins. */
+  exhaustDryLoss: number;
   /** kg/s of condensate in the exhaust, °C of its coldest surface. */
   exhaustCondensate: number;
   exhaustColdestSurface: number;
@@ -56,6 +52,7 @@ const atRest = recordAtRest<RecoveryCoilRating>({
   frostLimit: 0,
   exhaustLeavingDryBulb: 0,
   exhaustLeavingHumidityRatio: 0,
+  exhaustDryLoss: 0,
   exhaustCondensate: 0,
   exhaustColdestSurface: 0,
   frostMargin: 0,
@@ -173,19 +170,30 @@ function rest(
   out.fullCapacity = 0;
   out.exhaustLeavingDryBulb = stream?.dryBulb ?? air.dryBulb;
   out.exhaustLeavingHumidityRatio = stream?.humidityRatio ?? air.humidityRatio;
+  out.exhaustDryLoss = 0;
   out.exhaustCondensate = 0;
   out.exhaustColdestSurface = out.exhaustLeavingDryBulb;
   return whole;
 }
 
-function setLoopAir(design: RecoveryCoilDesign, loop: Loop, stream: ExhaustAir, air: Air): void {
-  const { inlet }: LoopCoil = loop.exhaust;
+/** The exhaust air of one of the remote coils, before its liquid is known. */
+export function exhaustInlet(design: RecoveryCoilDesign, stream: ExhaustAir, barometricPressure: number): CoilInlet {
+  const inlet = createCoilInlet();
+  setExhaustAir(design, stream, barometricPressure, inlet);
+  return inlet;
+}
+
+function setExhaustAir(design: RecoveryCoilDesign, stream: ExhaustAir, pressure: number, inlet: CoilInlet): void {
   inlet.dryAirFlow = stream.dryAirFlow / design.exhaust.stacked;
   inlet.dryBulb = stream.dryBulb;
   inlet.coldestFilament = stream.dryBulb;
   inlet.humidityRatio = stream.humidityRatio;
-  inlet.pressure = air.barometricPressure;
+  inlet.pressure = pressure;
   inlet.liquid = design.liquid;
+}
+
+function setLoopAir(design: RecoveryCoilDesign, loop: Loop, stream: ExhaustAir, air: Air): void {
+  setExhaustAir(design, stream, air.barometricPressure, loop.exhaust.inlet);
   setInletAir(design.block, air, loop.supply.inlet);
   loop.supply.inlet.liquid = design.liquid;
 }
@@ -227,6 +235,15 @@ function run(
   const { performance } = loop.exhaust;
   out.exhaustLeavingDryBulb = performance.leavingDryBulb;
   out.exhaustLeavingHumidityRatio = performance.leavingHumidityRatio;
+  const { inlet } = loop.exhaust;
+  out.exhaustDryLoss = dryAirPressureDrop(
+    design.exhaust.coil,
+    inlet.dryAirFlow,
+    inlet.humidityRatio,
+    inlet.dryBulb,
+    performance.leavingDryBulb,
+    inlet.pressure,
+  );
   out.exhaustCondensate = performance.condensate * design.exhaust.stacked;
   out.exhaustColdestSurface = performance.coldestSurface;
   return loop;

@@ -61,7 +61,7 @@ describe("run-around recovery coil", () => {
 
   it("has minutes when its pump stops in air below the loop's freezing point, and glycol buys the rest", () => {
     const weak = rate("concentration: 10 %\nfrost limit: 35 °F", -20, { heatingLeaving: 20 }).out;
-    expect(weak.iceAfterFlowLoss).toBeGreaterThan(5);
+    expect(weak.iceAfterFlowLoss).toBeGreaterThan(1);
     expect(weak.iceAfterFlowLoss).toBeLessThan(600);
     expect(rate("concentration: 45 %", -20, { heatingLeaving: 20 }).out.iceAfterFlowLoss).toBe(86_400);
   });

@@ -1,6 +1,7 @@
 import { factor, integer, quantity, type ValuesOf } from "#form/field";
 import { prepareCoilBlock } from "../coil/block.ts";
 import { type DeclaredSteamCoil, declaredSteamRating } from "../coil/declared-fields.ts";
+import { prepareInnerTubes } from "../coil/distributor.ts";
 import { coilCoreFields, rowFields, surfaceField } from "../coil/fields.ts";
 import { type SteamPiping, steamCoilFields } from "../coil/steam.ts";
 import type { Frame } from "../contract.ts";
@@ -68,6 +69,7 @@ export function prepareFaceBypass(values: ValuesOf<typeof faceBypassFields>, fra
   );
   return {
     block,
+    inner: prepareInnerTubes(values, block),
     bypassOpening: opening,
     bypassArea: opening * values.lanes * block.coil.bank.finnedLength,
     damperLeakage: values.damperLeakage,

@@ -2,8 +2,9 @@ import { finEfficiency, surfaceEfficiency } from "#component/finned-surface/fin-
 import { inBothUnits } from "../both-units.ts";
 import { compareDeclaredSteam } from "../coil/declared.ts";
 import { coilBuild } from "../coil/order.ts";
+import { bandTable } from "../coil/rivals.ts";
 import { steamFigureLines, steamSideWorking } from "../coil/steam-figures.ts";
-import { heatingHeld, steamCoilNotes } from "../coil/steam-notes.ts";
+import { heatingHeld, steamBand, steamCoilNotes } from "../coil/steam-notes.ts";
 import { defineKind } from "../contract.ts";
 import { openSound } from "../passing-sound.ts";
 import { type FaceBypassDesign, faceBypassFields, prepareFaceBypass } from "./design.ts";
@@ -70,6 +71,14 @@ export const steamCoilFaceBypass = defineKind({
       source: "schmidt-1949",
     },
   ],
+  workingTables: (design, rating) => {
+    const band = steamBand(
+      design.block,
+      (rating.faceShare * rating.entering.dryAirFlow) / design.block.stacked,
+      rating,
+    );
+    return band === undefined ? [] : [bandTable(band)];
+  },
   shortfalls: (_, rating, at) => {
     const wanted = at.operation.heatingLeaving;
     if (wanted === undefined || rating.leavingDryBulb >= wanted - heatingHeld) return [];

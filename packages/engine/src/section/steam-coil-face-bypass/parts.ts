@@ -13,7 +13,7 @@ const leafReach = 0.19;
 export function faceBypassParts(design: FaceBypassDesign, frame: Frame): SectionParts {
   const { block } = design;
   const { y, width } = coilSpan(block, frame);
-  const fittings = { wet: false, connection: steamHeader, liquid: undefined, blankOff: false };
+  const fittings = { wet: false, connection: steamHeader, liquid: undefined, inner: design.inner, blankOff: false };
   const lanes = coilParts(block, frame, fittings);
   const height = block.base + block.pitch * (block.stacked - 1) + block.casingHeight;
   const before = Math.min(leafReach, block.start);

@@ -9,11 +9,11 @@ import type { FaceBypassDesign } from "./design.ts";
 /** Lanes of coil with a bypass channel below each, dampers before and behind that open the one as they close the other. */
 export function drawFaceBypass(design: FaceBypassDesign, _frame: Frame, name: string): readonly DisplayItem[] {
   const pencil = pencilFor(name);
-  const { block } = design;
+  const { block, inner } = design;
   const left = block.start * 1000;
   const right = left + block.casingDepth * 1000;
   const opening = design.bypassOpening * 1000;
-  drawCoilCore(pencil, block, true);
+  drawCoilCore(pencil, block, inner.outsideDiameter);
   drawSteamPiping(pencil, block, design.dropLeg, design.vacuumBreaker);
   for (let lane = 0; lane < block.stacked; lane++) {
     const bottom = casingBottom(block, lane);

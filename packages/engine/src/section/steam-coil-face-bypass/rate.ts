@@ -16,6 +16,7 @@ import {
   setSteamSide,
   shutOff,
   solveAtSteam,
+  solveAtSupply,
 } from "../coil/steam.ts";
 import type { SectionCondition } from "../contract.ts";
 import { roomOf } from "../room.ts";
@@ -73,8 +74,8 @@ export function rateFaceBypass(design: FaceBypassDesign, air: Air, at: SectionCo
     out.laneLeaving = air.dryBulb;
     closeEnergy(out);
   } else {
-    out.faceShare = at.operation.fansRunning ? shareFor(design, most, room, out) : most;
-    solveShare(design, out.faceShare, room, out, room.performance);
+    out.faceShare = at.operation.fansRunning ? shareFor(design, supply, most, room, out) : most;
+    out.steamTemperature = solveShare(design, supply, out.faceShare, room, out, room.performance);
     setHeated(design, room, out);
   }
   setPaths(design, out);
@@ -89,7 +90,7 @@ export function completeFaceBypass(design: FaceBypassDesign, at: SectionConditio
   const { dryBulb } = out.entering;
   const most = 1 - design.damperLeakage;
   const isOn = out.activeShare === 1;
-  solveShare(design, most, room, out, room.full);
+  solveShare(design, supply, most, room, out, room.full);
   setSteamAirFigures(block, isOn ? room.performance : room.full, out);
   out.fullCapacity = room.full.heat * block.stacked;
   out.leavingDryBulb = out.leaving.dryBulb;
@@ -110,28 +111,37 @@ function steamIsOn(supply: SteamSupply, air: Air, at: SectionCondition): boolean
   return wanted !== undefined && wanted > air.dryBulb;
 }
 
-/** One lane with a share of the air; its heat is of its own flow. */
+/** One lane with a share of the air, its heat of its own flow; gives the °C of the steam in its tubes. */
 function solveShare(
   design: FaceBypassDesign,
+  supply: SteamSupply | undefined,
   share: number,
   room: SteamRoom,
   { entering, supplySteamTemperature }: FaceBypassRating,
   performance: SteamPerformance,
-): void {
+): number {
   const { block } = design;
   const flow = (share * entering.dryAirFlow) / block.stacked;
+  if (supply !== undefined) return solveAtSupply(design, flow, supply.pressure, room, entering, performance);
   solveAtSteam(block, flow, supplySteamTemperature, room, entering, performance);
+  return supplySteamTemperature;
 }
 
 /** K of mixed air to which the share is brought: a hundred millionth of what the steam gives. */
 const riseTolerance = 2e-9;
 
 /** Share of the air over the lanes at which the mixture has the dry bulb wanted, within what the dampers can do. */
-function shareFor(design: FaceBypassDesign, most: number, room: SteamRoom, out: FaceBypassRating): number {
+function shareFor(
+  design: FaceBypassDesign,
+  supply: SteamSupply,
+  most: number,
+  room: SteamRoom,
+  out: FaceBypassRating,
+): number {
   const least = design.damperLeakage;
   const wanted = wantedBehindFins(out.entering, out.wantedLeaving);
   const rise = (share: number): number => {
-    solveShare(design, share, room, out, room.performance);
+    solveShare(design, supply, share, room, out, room.performance);
     return share * (room.performance.leavingDryBulb - out.entering.dryBulb) - (wanted - out.entering.dryBulb);
   };
   const near = findRootNear(rise, room.faceShare, least, most, riseTolerance);
@@ -146,7 +156,6 @@ function shareFor(design: FaceBypassDesign, most: number, room: SteamRoom, out: 
 
 function setHeated(design: FaceBypassDesign, room: SteamRoom, out: FaceBypassRating): void {
   const { performance } = room;
-  out.steamTemperature = out.supplySteamTemperature;
   out.activeShare = 1;
   out.capacity = performance.heat * design.block.stacked;
   out.heatToAir = out.capacity;

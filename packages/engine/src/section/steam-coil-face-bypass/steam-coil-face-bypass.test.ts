@@ -38,7 +38,8 @@ describe("steam coil with face and bypass", () => {
     expect(out.leavingDryBulb).toBeCloseTo(6, 5);
     expect(out.faceShare).toBeGreaterThan(0.05);
     expect(out.faceShare).toBeLessThan(0.97);
-    expect(out.steamPressure).toBeCloseTo(140_000, 3);
+    // 140 kPa at the connection, less what inner tubes and orifices take.
+    expect((out.steamPressure + out.distributorLoss) / 140_000).toBeCloseTo(1, 4);
     expect(out.stalled).toBe(0);
     expect(out.coldestTubeWall).toBeGreaterThan(60);
     // Energy of the two paths: what the lanes warm, spread over all the air.

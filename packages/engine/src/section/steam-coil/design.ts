@@ -1,6 +1,7 @@
 import { choice, quantity, type ValuesOf } from "#form/field";
 import { prepareCoilBlock } from "../coil/block.ts";
 import { type DeclaredSteamCoil, declaredSteamRating } from "../coil/declared-fields.ts";
+import { prepareInnerTubes } from "../coil/distributor.ts";
 import { coilCoreFields, rowFields, surfaceField } from "../coil/fields.ts";
 import { type SteamPiping, steamCoilFields } from "../coil/steam.ts";
 import type { Frame } from "../contract.ts";
@@ -40,5 +41,6 @@ export function prepareSteamCoil(values: ValuesOf<typeof steamCoilSectionFields>
     "steam",
   );
   const { control, opensBelow, dropLeg, vacuumBreaker, trap, declaredRating, freezestat } = values;
-  return { block, control, opensBelow, dropLeg, vacuumBreaker, trap, declaredRating, freezestat };
+  const inner = prepareInnerTubes(values, block);
+  return { block, inner, control, opensBelow, dropLeg, vacuumBreaker, trap, declaredRating, freezestat };
 }

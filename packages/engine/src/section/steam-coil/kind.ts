@@ -3,8 +3,9 @@ import { compareDeclaredSteam } from "../coil/declared.ts";
 import { airSideWorking } from "../coil/figures.ts";
 import { coilLosses } from "../coil/loss.ts";
 import { coilBuild } from "../coil/order.ts";
+import { bandTable } from "../coil/rivals.ts";
 import { steamFigureLines, steamSideWorking } from "../coil/steam-figures.ts";
-import { heatingHeld, steamCoilNotes } from "../coil/steam-notes.ts";
+import { heatingHeld, steamBand, steamCoilNotes } from "../coil/steam-notes.ts";
 import { defineKind, type Note } from "../contract.ts";
 import { coilSound } from "../passing-sound.ts";
 import { prepareSteamCoil, type SteamCoilDesign, steamCoilSectionFields } from "./design.ts";
@@ -34,6 +35,10 @@ export const steamCoil = defineKind({
     ...steamSideWorking<SteamCoilDesign, SteamCoilRating>(),
     ...airSideWorking<SteamCoilDesign, SteamCoilRating>(),
   ],
+  workingTables: (design, rating) => {
+    const band = steamBand(design.block, rating.entering.dryAirFlow / design.block.stacked, rating);
+    return band === undefined ? [] : [bandTable(band)];
+  },
   shortfalls: (_, rating, at) => {
     const wanted = at.operation.heatingLeaving;
     if (wanted === undefined || rating.leavingDryBulb >= wanted - heatingHeld) return [];

@@ -8,6 +8,6 @@ const steamHeader = 0.063;
 
 /** The coils with their distributing tubes and headers. */
 export function steamCoilParts(design: SteamCoilDesign, frame: Frame): SectionParts {
-  const fittings = { wet: false, connection: steamHeader, liquid: undefined, blankOff: true };
+  const fittings = { wet: false, connection: steamHeader, liquid: undefined, inner: design.inner, blankOff: true };
   return { inside: coilParts(design.block, frame, fittings), walls: coilConnections(design.block, frame, fittings) };
 }

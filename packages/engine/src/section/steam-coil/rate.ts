@@ -1,6 +1,7 @@
 import type { SteamPerformance } from "#component/coil/steam-coil";
+import { steamDistribution } from "#component/coil/steam-distribution";
 import type { SteamSupply } from "#duty/condition";
-import { steamSaturationTemperature } from "#fluid/steam";
+import { steamLatentHeat, steamSaturationPressure, steamSaturationTemperature } from "#fluid/steam";
 import { type Air, createAir } from "../air.ts";
 import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import { closeEnergy, setCoilPressure, wantedBehindFins } from "../coil/state.ts";
@@ -14,6 +15,7 @@ import {
   setSteamSide,
   shutOff,
   solveAtSteam,
+  solveAtSupply,
   steamTemperatureFor,
   vacuumBreakerOpens,
 } from "../coil/steam.ts";
@@ -47,9 +49,9 @@ export function rateSteamCoil(design: SteamCoilDesign, air: Air, at: SectionCond
   const room = roomOf(out, createSteamRoom);
   out.supplySteamTemperature = supply === undefined ? air.dryBulb : steamSaturationTemperature(supply.pressure);
   out.neededSteamTemperature = out.supplySteamTemperature;
-  if (valve === "shut") shutOff(out);
-  else if (valve === "open") runOpen(design, room, out);
-  else throttle(design, wantedBehindFins(air, out.wantedLeaving), room, out);
+  if (valve === "shut" || supply === undefined) shutOff(out);
+  else if (valve === "open") runOpen(design, supply, room, out);
+  else throttle(design, supply, wantedBehindFins(air, out.wantedLeaving), room, out);
   closeEnergy(out);
   if (valve !== "shut") out.leaving.coldestFilament = Math.min(out.leaving.dryBulb, out.leaving.coldestFilament);
   setCoilPressure(design.block, 0, out);
@@ -60,7 +62,8 @@ export function completeSteamCoil(design: SteamCoilDesign, at: SectionCondition,
   const { block } = design;
   const supply = at.condition.utilities.steam;
   const room = roomOf(out, createSteamRoom);
-  solveOne(design, out.supplySteamTemperature, room, out, room.full);
+  if (supply === undefined) solveOne(design, out.supplySteamTemperature, room, out, room.full);
+  else solveOpen(design, supply, room, out, room.full);
   out.fullCapacity = room.full.heat * block.stacked;
   out.leavingDryBulb = out.leaving.dryBulb;
   const isOn = out.activeShare > 0;
@@ -85,6 +88,17 @@ function solveOne(
   solveAtSteam(block, entering.dryAirFlow / block.stacked, steamTemperature, room, entering, performance);
 }
 
+/** One of the section's coils with its valve open; gives the °C of the steam in its tubes. */
+function solveOpen(
+  design: SteamCoilDesign,
+  { pressure }: SteamSupply,
+  room: SteamRoom,
+  { entering }: SteamCoilRating,
+  performance: SteamPerformance,
+): number {
+  return solveAtSupply(design, entering.dryAirFlow / design.block.stacked, pressure, room, entering, performance);
+}
+
 function valveStand(design: SteamCoilDesign, air: Air, supply: SteamSupply | undefined, at: SectionCondition): Valve {
   if (supply === undefined) return "shut";
   if (!at.operation.fansRunning) return supply.valveFails === "open" ? "open" : "shut";
@@ -95,9 +109,9 @@ function valveStand(design: SteamCoilDesign, air: Air, supply: SteamSupply | und
 }
 
 /** The whole surface on steam as it is supplied. */
-function runOpen(design: SteamCoilDesign, room: SteamRoom, out: SteamCoilRating): void {
-  solveOne(design, out.supplySteamTemperature, room, out, room.performance);
-  runWhole(design, out.supplySteamTemperature, room, out);
+function runOpen(design: SteamCoilDesign, supply: SteamSupply, room: SteamRoom, out: SteamCoilRating): void {
+  out.neededSteamTemperature = solveOpen(design, supply, room, out, room.performance);
+  runWhole(design, out.neededSteamTemperature, room, out);
 }
 
 /** The whole surface on steam of one temperature, as the room has solved it. */
@@ -116,13 +130,19 @@ function runWhole({ block }: SteamCoilDesign, temperature: number, { performance
  * Steam throttled to the load: to vacuum, or, with a vacuum breaker, to part of the surface at about the atmosphere's; as it
  * is supplied where that is too little.
  */
-function throttle(design: SteamCoilDesign, behindFins: number, room: SteamRoom, out: SteamCoilRating): void {
+function throttle(
+  design: SteamCoilDesign,
+  supply: SteamSupply,
+  behindFins: number,
+  room: SteamRoom,
+  out: SteamCoilRating,
+): void {
   const { block } = design;
   const { performance } = room;
   const { entering } = out;
   const needed = steamTemperatureFor(block, entering.dryAirFlow / block.stacked, behindFins, room, entering);
-  if (needed >= out.supplySteamTemperature) {
-    runOpen(design, room, out);
+  if (needed >= out.supplySteamTemperature || takesMore(design, supply, needed, room)) {
+    runOpen(design, supply, room, out);
     return;
   }
   out.neededSteamTemperature = needed;
@@ -142,4 +162,16 @@ function throttle(design: SteamCoilDesign, behindFins: number, room: SteamRoom, 
   // Tubes that steam does not reach are as cold as the air that passes them, and pass it on unheated.
   out.coldestTubeWall = entering.coldestFilament;
   out.leaving.coldestFilament = entering.coldestFilament;
+}
+
+/** Whether inner tubes and orifices want more than the supply's pressure for the heat just solved at a steam temperature. */
+function takesMore(
+  { inner }: SteamCoilDesign,
+  supply: SteamSupply,
+  temperature: number,
+  { performance, distribution }: SteamRoom,
+): boolean {
+  const inTubes = Math.max(1000, steamSaturationPressure(temperature));
+  steamDistribution(inner.distributor, Math.max(0, performance.heat) / steamLatentHeat(inTubes), inTubes, distribution);
+  return inTubes + distribution.loss > supply.pressure;
 }

@@ -148,7 +148,10 @@ describe("steam coil on a two-position valve", () => {
 
   it("is full on in cold air and off in mild air", () => {
     const cold = rate(text, -10, at(psig(5), 5));
-    expect(cold.steamTemperature).toBeCloseTo(steamSaturationTemperature(psig(5)), 9);
+    // Steam of 5 psig at the connection, less what inner tubes and orifices take.
+    expect(cold.distributorLoss).toBeGreaterThan(0);
+    expect(cold.connectionGaugePressure / (psig(5) - 101_325)).toBeCloseTo(1, 3);
+    expect(cold.steamTemperature).toBeCloseTo(steamSaturationTemperature(psig(5) - cold.distributorLoss), 3);
     expect(cold.leavingDryBulb).toBeGreaterThan(5);
     const mild = rate(text, 7, at(psig(5), 10));
     expect(mild.capacity).toBe(0);
@@ -180,5 +183,34 @@ describe("steam coil, filament and saturation", () => {
   it("has a saturated coil: temperature and pressure belong together", () => {
     const out = rate("rows: 2", celsius(0), at(psig(25), celsius(50)));
     expect(out.steamPressure / steamSaturationPressure(out.steamTemperature)).toBeCloseTo(1, 9);
+  });
+});
+
+describe("inner tubes of a steam coil", () => {
+  const open = (text: string) => rate(`control: two-position valve\nrows: 1\n${text}`, -10, at(psig(15), 5));
+  const notes = (text: string) => {
+    const out = open(text);
+    return (steamCoil.notes?.(design(text), out, at(psig(15), 5)) ?? []).map(({ what }) => what).join("\n");
+  };
+
+  it("with finer or fewer orifices take more of the pressure, and give the air less", () => {
+    const usual = open("");
+    for (const text of ["orifice: 0.09 in", "orifice pitch: 18 in"]) {
+      expect(open(text).orificeDrop).toBeGreaterThan(usual.orificeDrop);
+      expect(open(text).capacity).toBeLessThan(usual.capacity);
+    }
+    expect(open("inner tube: 3/4 in").innerTubeVelocity).toBeLessThan(usual.innerTubeVelocity);
+    expect(open("inner tube wall: 0.05 in").innerTubeVelocity).toBeGreaterThan(usual.innerTubeVelocity);
+  });
+
+  it("says where steam is spread unevenly, where orifices throttle, and where they are far apart", () => {
+    expect(notes("orifice: 0.25 in")).toMatch(/spread the steam unevenly/);
+    expect(notes("orifice: 0.06 in")).toMatch(/take .* off the steam's pressure/);
+    expect(notes("orifice pitch: 15 in")).toMatch(/guides ask for 9 to 12 in/);
+  });
+
+  it("refuses an inner tube that does not fit", () => {
+    expect(() => design("inner tube: 1 in")).toThrow(/leaves condensate no way out/);
+    expect(() => design("inner tube: 1/4 in\ninner tube wall: 0.09 in")).toThrow(/no bore left/);
   });
 });

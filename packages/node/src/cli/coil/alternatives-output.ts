@@ -5,10 +5,18 @@ import type { LiquidCoilValues } from "@oncethrough/engine/design/coil-choice";
 import { coilLimitFields } from "@oncethrough/engine/design/coil-limits";
 import { coilPriceFormula } from "@oncethrough/engine/design/coil-price";
 import { coilTask } from "@oncethrough/engine/design/coil-task";
+import {
+  type RatedCoilKind,
+  type RatedCoilValues,
+  ratedCoilKinds,
+  type SectionCoilAlternative,
+  sectionCoilAlternatives,
+} from "@oncethrough/engine/design/section-alternatives";
+import { sectionCoilTask } from "@oncethrough/engine/design/section-coil-task";
 import { readForm } from "@oncethrough/engine/form/read";
-import { UsageProblem } from "../exit-code.ts";
-import type { CoilValues } from "./coil-file.ts";
-import { dryAirFlowOf, enteringAir, liquidSupply, roomyCabinet } from "./coil-output.ts";
+import type { SectionKind } from "@oncethrough/engine/section/contract";
+import { type CoilValues, coilKinds } from "./coil-file.ts";
+import { coilCondition, dryAirFlowOf, enteringAir, liquidSupply, roomyCabinet } from "./coil-output.ts";
 
 /** What `oncethrough coil --alternatives --json` prints, in SI. */
 export interface AlternativesOutput {
@@ -20,9 +28,12 @@ export interface AlternativesOutput {
   readonly looked: number;
   readonly met: number;
   readonly refused: CoilChoice["refused"];
-  readonly present?: CoilAlternative;
-  readonly candidates: readonly CoilAlternative[];
+  readonly present?: AnyAlternative;
+  readonly candidates: readonly AnyAlternative[];
 }
+
+/** A way to build a coil of any kind. */
+export type AnyAlternative = CoilAlternative | SectionCoilAlternative;
 
 /** Limits of a file that gives none. */
 const noneGiven = readForm("{}", coilLimitFields, { component: () => undefined, componentNames: () => [] }).values!;
@@ -32,18 +43,10 @@ const noneGiven = readForm("{}", coilLimitFields, { component: () => undefined, 
  *
  * @throws SectionProblem when the coil of the file cannot be built
  */
-export function alternativesOf(
-  values: CoilValues,
-  catalogue: Catalogue,
-  wish: { readonly sort: CoilSorting; readonly most: number },
-): AlternativesOutput {
+export function alternativesOf(values: CoilValues, catalogue: Catalogue, wish: Wish): AlternativesOutput {
+  if (isRated(values.coil.kind)) return sectionAlternativesOf(values, catalogue, wish);
   const coil = values.coil as unknown as LiquidCoilValues;
-  const { water, limits } = values;
-  if ((coil.kind !== "chilled-water coil" && coil.kind !== "hot-water coil") || water === undefined) {
-    throw new UsageProblem(
-      `--alternatives needs a coil with water in its tubes; this one is a ${values.coil.kind}; allowed: chilled-water coil, hot-water coil`,
-    );
-  }
+  const { limits } = values;
   const task = coilTask(
     {
       values: coil,
@@ -53,16 +56,58 @@ export function alternativesOf(
           values,
           dryAirFlowOf(values, () => blocks.present.faceArea),
         ),
-      supply: liquidSupply(water),
+      // A file with a coil on water has its water; the check of the file sees to it.
+      supply: liquidSupply(values.water!),
       wanted: values.air.leaving,
       limits: limits ?? noneGiven,
     },
     catalogue,
   );
-  const choice = coilAlternatives(task, wish.sort);
+  return toOutput(coil.kind, coilAlternatives(task, wish.sort), wish);
+}
+
+function isRated(kind: string): kind is RatedCoilKind {
+  return (ratedCoilKinds as readonly string[]).includes(kind);
+}
+
+function sectionAlternativesOf(values: CoilValues, catalogue: Catalogue, wish: Wish): AlternativesOutput {
+  const coil = values.coil as unknown as RatedCoilValues;
+  const kind = coilKinds.find(({ name }) => name === coil.kind) as SectionKind;
+  const task = sectionCoilTask(
+    {
+      values: coil,
+      frame: { ...(values.cabinet ?? roomyCabinet), hand: "right" },
+      air: (block) =>
+        enteringAir(
+          values,
+          dryAirFlowOf(values, () => block.faceArea),
+        ),
+      at: (leaving, dryAirFlow) => coilCondition(kind, { ...values, air: { ...values.air, leaving } }, dryAirFlow),
+      wanted: values.air.leaving,
+      limits: values.limits ?? noneGiven,
+    },
+    catalogue,
+  );
+  return toOutput(coil.kind, sectionCoilAlternatives(task, wish.sort), wish);
+}
+
+interface Wish {
+  readonly sort: CoilSorting;
+  readonly most: number;
+}
+
+interface Choice {
+  readonly looked: number;
+  readonly refused: CoilChoice["refused"];
+  readonly wanted: number;
+  readonly present: AnyAlternative | undefined;
+  readonly candidates: readonly AnyAlternative[];
+}
+
+function toOutput(kind: string, choice: Choice, wish: Wish): AlternativesOutput {
   return {
     format: "oncethrough coil alternatives 1",
-    kind: coil.kind,
+    kind,
     wantedLeaving: choice.wanted,
     sortedBy: wish.sort,
     priceFormula: coilPriceFormula,

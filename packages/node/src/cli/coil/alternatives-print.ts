@@ -1,10 +1,10 @@
-import type { CoilAlternative } from "@oncethrough/engine/design/coil-alternative";
 import { displayUnit, printNumber, printQuantity } from "@oncethrough/engine/quantity/print";
 import { csvLine } from "../air/read-csv.ts";
 import { wrapped } from "../ink.ts";
 import type { Style } from "../rate/rate-print.ts";
 import { type Column, printTable } from "../table.ts";
-import type { AlternativesOutput } from "./alternatives-output.ts";
+import { type AlternativeColumn, columnsOf } from "./alternatives-columns.ts";
+import type { AlternativesOutput, AnyAlternative } from "./alternatives-output.ts";
 
 const sortedWords = { price: "price index", air: "air pressure drop", water: "water pressure drop", rows: "rows" };
 
@@ -19,11 +19,15 @@ export function printAlternatives(output: AlternativesOutput, style: Style): str
     .join(", ");
   const listed = [...output.candidates];
   if (output.present !== undefined && !listed.some((each) => each.present)) listed.unshift(output.present);
+  const shown = columnsOf(output.kind).filter(({ heading }) => heading !== undefined);
   return [
     wrapped(found, columns),
     printTable(
-      tableColumns(style),
-      listed.map((each) => tableRow(each, style)),
+      [{ name: "", align: "left" }, ...shown.map((column) => headOf(column, style))],
+      listed.map((each) => [
+        each.present ? ink.strong("●") : "",
+        ...shown.map((column) => cellOf(column, each, style)),
+      ]),
       ink,
     ),
     ...(refused === "" ? [] : [wrapped(ink.quiet(`left out for: ${refused}`), columns)]),
@@ -31,67 +35,30 @@ export function printAlternatives(output: AlternativesOutput, style: Style): str
   ].join("\n\n");
 }
 
-function tableColumns({ system }: Style): Column[] {
-  return [
-    { name: "", align: "left" },
-    { name: "surface", align: "left" },
-    { name: "rows", align: "right" },
-    { name: "fins", unit: displayUnit("pitch", system), align: "right" },
-    { name: "circuits", align: "left" },
-    { name: "price", align: "right" },
-    { name: "leaving", unit: displayUnit("temperature", system), align: "right" },
-    { name: "capacity", unit: displayUnit("power", system), align: "right" },
-    { name: "air", unit: displayUnit("pressureDifference", system), align: "right" },
-    { name: "water", unit: displayUnit("liquidPressureDrop", system), align: "right" },
-    { name: "tubes", unit: displayUnit("liquidVelocity", system), align: "right" },
-  ];
+function headOf({ heading = "", quantity }: AlternativeColumn, { system }: Style): Column {
+  if (quantity === "words") return { name: heading, align: "left" };
+  if (quantity === "count") return { name: heading, align: "right" };
+  return { name: heading, unit: displayUnit(quantity, system), align: "right" };
 }
 
-function tableRow(each: CoilAlternative, { system, ink }: Style): string[] {
-  return [
-    each.present ? ink.strong("●") : "",
-    each.surface.replace(/^typical /, "").replace(/ in\b/, "″"),
-    String(each.rows),
-    printNumber(each.fins, "pitch", system),
-    `${String(each.circuits).padStart(3)}${each.turbulators ? " wire" : ""}`,
-    each.priceIndex.toFixed(0),
-    printNumber(each.leavingDryBulb, "temperature", system),
-    printNumber(each.capacity, "power", system),
-    printNumber(each.airPressureDrop, "pressureDifference", system),
-    printNumber(each.liquidPressureDrop, "liquidPressureDrop", system),
-    printNumber(each.tubeVelocity, "liquidVelocity", system),
-  ];
+function cellOf({ quantity, value, shown }: AlternativeColumn, each: AnyAlternative, { system }: Style): string {
+  if (shown !== undefined) return shown(each as never);
+  const cell = value(each as never);
+  if (typeof cell === "string" || quantity === "words") return String(cell);
+  return quantity === "count" ? cell.toFixed(0) : printNumber(cell, quantity, system);
 }
-
-const csvColumns: readonly (readonly [string, (each: CoilAlternative) => string | number])[] = [
-  ["present", (each) => (each.present ? "yes" : "")],
-  ["surface", (each) => each.surface],
-  ["rows", (each) => each.rows],
-  ["fins [1/m]", (each) => each.fins],
-  ["circuits", (each) => each.circuits],
-  ["turbulators", (each) => (each.turbulators ? "wire" : "none")],
-  ["price index", (each) => each.priceIndex],
-  ["leaving dry bulb [°C]", (each) => each.leavingDryBulb],
-  ["capacity [W]", (each) => each.capacity],
-  ["sensible capacity [W]", (each) => each.sensibleCapacity],
-  ["face velocity [m/s]", (each) => each.faceVelocity],
-  ["air pressure drop [Pa]", (each) => each.airPressureDrop],
-  ["water pressure drop [Pa]", (each) => each.liquidPressureDrop],
-  ["water flow [kg/s]", (each) => each.liquidMassFlow],
-  ["leaving water [°C]", (each) => each.liquidLeaving],
-  ["tube velocity [m/s]", (each) => each.tubeVelocity],
-  ["depth [m]", (each) => each.depth],
-];
 
 /** Alternatives as CSV, in SI. */
-export function alternativesCsv({ candidates }: AlternativesOutput): string {
+export function alternativesCsv({ kind, candidates }: AlternativesOutput): string {
+  const columns = columnsOf(kind);
   const lines = candidates.map((each) =>
-    csvLine(
-      csvColumns.map(([, value]) => {
-        const cell = value(each);
+    csvLine([
+      each.present ? "yes" : "",
+      ...columns.map(({ value }) => {
+        const cell = value(each as never);
         return typeof cell === "number" ? String(Number(cell.toPrecision(6))) : cell;
       }),
-    ),
+    ]),
   );
-  return csvLine(csvColumns.map(([name]) => name)) + lines.join("");
+  return csvLine(["present", ...columns.map(({ name }) => name)]) + lines.join("");
 }

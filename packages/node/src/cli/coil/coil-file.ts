@@ -20,7 +20,7 @@ export const coilFormat = "oncethrough coil file 1";
 
 /** The kinds of section that are a coil by themselves. */
 export const coilKinds: readonly SectionKind[] = (sectionKinds as unknown as readonly SectionKind[]).filter(
-  ({ name, role }) => / coil\b/.test(name) && (role === "cooling" || role === "heating"),
+  ({ name, role }) => / coil\b/.test(name) && (role === "cooling" || role === "heating" || name === "recovery coil"),
 );
 
 const coilVariants: Record<string, Fields> = Object.fromEntries(coilKinds.map((kind) => [kind.name, kind.fields]));
@@ -61,6 +61,16 @@ const airFields = {
     optional: true,
     minimum: "-40 °F",
     maximum: "180 °F",
+  }),
+} as const;
+
+const exhaustFields = {
+  ...airStateFields,
+  airflow: quantity("airflow", {
+    meaning: "Exhaust airflow, of standard air; that of the section when left out",
+    optional: true,
+    minimum: "50 cfm",
+    maximum: "250000 cfm",
   }),
 } as const;
 
@@ -122,6 +132,11 @@ export const coilFields = {
     { pressureAtCoil, condensateReturnPressure },
     { meaning: "Steam at the coil; hot and under pressure", optional: true },
   ),
+  exhaust: group(exhaustFields, {
+    meaning: "The exhaust air that a recovery coil's loop draws on",
+    optional: true,
+    check: checkAirState,
+  }),
   limits: group(coilLimitFields, {
     meaning: "What `--alternatives` may use and has to keep",
     optional: true,
@@ -148,15 +163,14 @@ function hasOwnSize(coil: Readonly<Record<string, unknown>>): boolean {
 
 /** What the chosen kind asks of the file besides its own fields. */
 export const checkCoilFile: GroupCheck = (values, say) => {
-  const { coil, cabinet, air, water, steam } = values as unknown as CoilValues;
+  const { coil, cabinet, air, water, steam, exhaust } = values as unknown as CoilValues;
   const kind = coilKinds.find((each) => each.name === coil.kind);
   if (cabinet === undefined && !hasOwnSize(coil)) {
     const allowed = "`finned height` and `finned length` of the coil, or the `cabinet` that it fills";
     say("coil", "the size of the coil is not given", allowed);
   }
-  const onSteam = coil.kind.startsWith("steam");
-  if ((onSteam ? steam : water) === undefined) {
-    const wanted = onSteam ? "steam" : "water";
+  const wanted = coil.kind.startsWith("steam") ? "steam" : coil.kind === "recovery coil" ? "exhaust" : "water";
+  if ({ steam, water, exhaust }[wanted] === undefined) {
     say(undefined, `a ${coil.kind} needs \`${wanted}\`, which is not given`, `a group \`${wanted}\``);
   }
   if (kind?.role === "cooling" && water?.drop !== undefined) {

@@ -1,4 +1,5 @@
-import type { Condition, LiquidSupply, Utilities } from "@oncethrough/engine/duty/condition";
+import { humidityRatioOfAirState } from "@oncethrough/engine/duty/air-state";
+import type { Condition, ExhaustAir, LiquidSupply, Utilities } from "@oncethrough/engine/duty/condition";
 import { liquidDensity } from "@oncethrough/engine/fluid/liquid";
 import { specificVolume } from "@oncethrough/engine/fluid/moist-air";
 import { standardAirDensity } from "@oncethrough/engine/quantity/standard-air";
@@ -11,6 +12,7 @@ import type {
   SectionKind,
   SectionRating,
   Shortfall,
+  WorkingTable,
 } from "@oncethrough/engine/section/contract";
 import { declaredNotes } from "@oncethrough/engine/section/declared-notes";
 import { rateSection } from "@oncethrough/engine/section/rate-section";
@@ -41,6 +43,7 @@ export interface CoilOutput {
   readonly shortfalls: readonly Shortfall[];
   readonly notes: readonly Note[];
   readonly working?: readonly EvaluatedWorking[];
+  readonly tables?: readonly WorkingTable[];
 }
 
 /** m; a cabinet that holds every coil whose own size is given. */
@@ -58,13 +61,13 @@ const fullHeating = 300;
 export function rateCoil(kind: SectionKind, values: CoilValues, withWorking: boolean): CoilOutput {
   const frame: Frame = { ...(values.cabinet ?? roomyCabinet), hand: "right" };
   const design = kind.prepare(values.coil as never, frame);
-  const at = coilCondition(kind, values);
   const rating = kind.createRating();
   const air = enteringAir(values, 1);
   air.dryAirFlow = dryAirFlowOf(values, () => {
-    kind.rate(design, air, at, rating);
+    kind.rate(design, air, coilCondition(kind, values, 1), rating);
     return actualAirflow(air) / rating.faceVelocity;
   });
+  const at = coilCondition(kind, values, air.dryAirFlow);
   rateSection(kind, design, air, at, rating);
   return coilOutput(kind, design, rating, at, values, withWorking);
 }
@@ -99,7 +102,12 @@ function coilOutput(
     // Without a wish there is nothing to miss.
     shortfalls: values.air.leaving === undefined ? [] : (kind.shortfalls?.(design, rating, at) ?? []),
     notes: [...declaredNotes(kind.declared?.(design, rating, at)), ...(kind.notes?.(design, rating, at) ?? [])],
-    ...(withWorking ? { working: kind.working.map((line) => evaluateWorking(line, design, rating)) } : {}),
+    ...(withWorking
+      ? {
+          working: kind.working.map((line) => evaluateWorking(line, design, rating)),
+          tables: kind.workingTables?.(design, rating, at) ?? [],
+        }
+      : {}),
   };
 }
 
@@ -122,11 +130,24 @@ export function dryAirFlowOf(values: CoilValues, faceArea: () => number): number
   return flow / specificVolume(dryBulb, coilHumidityRatio(values.air), coilPressure(values.air));
 }
 
-function coilCondition(kind: SectionKind, values: CoilValues): SectionCondition {
+/** Whether the coil is there to cool: a loop cools air that is warmer than the exhaust. */
+function coolsAir(kind: SectionKind, { air, exhaust }: CoilValues): boolean {
+  return kind.role === "cooling" || (exhaust !== undefined && exhaust.dryBulb < air.dryBulb);
+}
+
+function exhaustOf({ exhaust }: CoilValues, dryAirFlow: number, pressure: number): ExhaustAir | undefined {
+  if (exhaust === undefined) return undefined;
+  const { airflow, dryBulb } = exhaust;
+  const humidityRatio = humidityRatioOfAirState(exhaust, pressure);
+  return { dryAirFlow: airflow === undefined ? dryAirFlow : airflow * standardAirDensity, dryBulb, humidityRatio };
+}
+
+/** The condition of a coil by itself, its own dry air at `dryAirFlow` kg/s. */
+export function coilCondition(kind: SectionKind, values: CoilValues, dryAirFlow: number): SectionCondition {
   const pressure = coilPressure(values.air);
   const humidityRatio = coilHumidityRatio(values.air);
   const { dryBulb, leaving } = values.air;
-  const cools = kind.role === "cooling";
+  const cools = coolsAir(kind, values);
   const condition: Condition = {
     name: "coil by itself",
     key: "coil",
@@ -146,7 +167,7 @@ function coilCondition(kind: SectionKind, values: CoilValues): SectionCondition 
     },
     utilities: coilUtilities(cools, values, pressure),
     externalStatic: { atDesign: 0, fixed: 0, designDryAirFlow: 1 },
-    exhaust: undefined,
+    exhaust: exhaustOf(values, dryAirFlow, pressure),
   };
   const operation: Operation = {
     fanSpeed: 15,

@@ -6,7 +6,7 @@ import { separator, wrapped } from "../ink.ts";
 import type { AirOutput } from "../rate/rate-output.ts";
 import type { Style } from "../rate/rate-print.ts";
 import { type Column, printTable } from "../table.ts";
-import { printWorking } from "../working-print.ts";
+import { printWorking, printWorkingTables } from "../working-print.ts";
 import type { CoilOutput } from "./coil-output.ts";
 
 /** A coil's rating for a person: totals, air before and behind, all figures, notes, arithmetic. */
@@ -36,8 +36,10 @@ export function printCoil(output: CoilOutput, kind: SectionKind, style: Style): 
       return wrapped(`${weight === "caution" ? "caution: " : ""}${what}${from}`, columns, "  ");
     }),
   ];
-  if (output.working !== undefined)
+  if (output.working !== undefined) {
     parts.push(printWorking("how the figures came about", output.working, system, ink, columns));
+    parts.push(...printWorkingTables(output.tables ?? [], system, ink, columns));
+  }
   return parts.join("\n\n");
 }
 

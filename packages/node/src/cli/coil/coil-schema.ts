@@ -1,4 +1,11 @@
-import { airStateFigures, figuresOfKind, noteRecord, shortfallFigures, workingLine } from "../rate/rate-schema.ts";
+import {
+  airStateFigures,
+  figuresOfKind,
+  noteRecord,
+  shortfallFigures,
+  workingLine,
+  workingTable,
+} from "../rate/rate-schema.ts";
 import { listOf, number, published, record } from "../schema/describe.ts";
 import { coilKinds } from "./coil-file.ts";
 
@@ -22,8 +29,10 @@ export function coilSchema(): object {
       shortfalls: listOf(record(shortfallFigures), "what is asked and not held"),
       notes: listOf(noteRecord({})),
       working: listOf(workingLine),
+      tables: listOf(workingTable),
     },
     "working",
+    "tables",
   );
   const byKind = coilKinds.map((kind) => ({
     if: { properties: { kind: { const: kind.name } } },

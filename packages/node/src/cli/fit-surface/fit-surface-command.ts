@@ -2,13 +2,16 @@ import { basename } from "node:path";
 import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { surfaceFitChart } from "@oncethrough/engine/chart/surface-fit-chart";
 import type { FinnedSurface } from "@oncethrough/engine/component/finned-surface/family";
+import type { FitErrors } from "@oncethrough/engine/design/fit-confidence";
 import {
+  type FittedPoint,
   fitSurface,
   type SurfaceFactor,
   type SurfaceFit,
   surfaceFactors,
 } from "@oncethrough/engine/design/surface-fit";
 import { svgText } from "@oncethrough/engine/drawing/svg-text";
+import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
 import { displayUnit, printNumber } from "@oncethrough/engine/quantity/print";
 import { writeNewTextFile, writeTextFile } from "#files/write-text";
 import { exitCode, UsageProblem } from "../exit-code.ts";
@@ -93,7 +96,10 @@ async function surfaceOf(given: Given): Promise<FinnedSurface> {
 }
 
 function factorsOf(given: Given): SurfaceFactor[] {
-  const typed = (optionText(given, "fit") ?? "air").split(/[,\s]+/).filter((each) => each !== "");
+  const typed = (optionText(given, "fit") ?? "air")
+    .split(",")
+    .map((each) => each.trim())
+    .filter((each) => each !== "");
   const known = surfaceFactors.filter((each) => typed.includes(each));
   if (known.length === 0 || known.length !== typed.length) {
     throw new UsageProblem(
@@ -120,20 +126,49 @@ function report(
     { name: "fitted", unit: "%", align: "right" },
     { name: "wet", unit: "% of rows", align: "right" },
     { name: "outside range", unit: "%", align: "right" },
+    ...(fit.lossErrors === undefined ? [] : lossHeads(system)),
   ];
-  const percent = (value: number) => `${value < 0 ? "−" : "+"}${Math.abs(100 * value).toFixed(1)}`;
   const rows = fit.points.map((each, index) => [
     String(lines[index] ?? ""),
     printNumber(Math.abs(each.measured), "power", system),
-    percent(each.before / each.measured - 1),
-    ink.strong(percent(each.fitted / each.measured - 1)),
+    signedPercent(each.before / each.measured - 1),
+    ink.strong(signedPercent(each.fitted / each.measured - 1)),
     (100 * each.wetShare).toFixed(0),
     (100 * each.rangeDistance).toFixed(0),
+    ...(fit.lossErrors === undefined ? [] : lossCells(each, system, ink)),
   ]);
   const factors = fit.factors.map(
     ({ factor, value, low, high }) =>
       `${factor} multiplier ${ink.strong(value.toFixed(3))}, with 95 % confidence ${low.toFixed(3)} to ${high.toFixed(3)}`,
   );
-  const left = `errors of heat after the fit: ${(100 * fit.meanSize).toFixed(1)} % in the mean of sizes, ${(100 * fit.scatter).toFixed(1)} % root mean square, ${(100 * fit.largest).toFixed(1)} % at most`;
-  return [printTable(heads, rows, ink), ...[...factors, left].map((each) => wrapped(each, columns))].join("\n");
+  const left = errorLine("heat", fit.heatErrors);
+  const lost = fit.lossErrors === undefined ? [] : [errorLine("air pressure loss", fit.lossErrors)];
+  return [printTable(heads, rows, ink), ...[...factors, left, ...lost].map((each) => wrapped(each, columns))].join(
+    "\n",
+  );
+}
+
+function errorLine(of: string, { meanSize, scatter, largest }: FitErrors): string {
+  return `errors of ${of} after the fit: ${(100 * meanSize).toFixed(1)} % in the mean of sizes, ${(100 * scatter).toFixed(1)} % root mean square, ${(100 * largest).toFixed(1)} % at most`;
+}
+
+function lossHeads(system: UnitSystem): Column[] {
+  return [
+    { name: "air loss", unit: displayUnit("pressureDifference", system), align: "right" },
+    { name: "before", unit: "%", align: "right" },
+    { name: "fitted", unit: "%", align: "right" },
+  ];
+}
+
+function lossCells({ loss }: FittedPoint, system: UnitSystem, ink: TextInk): string[] {
+  if (loss === undefined) return ["", "", ""];
+  return [
+    printNumber(loss.measured, "pressureDifference", system),
+    signedPercent(loss.before / loss.measured - 1),
+    ink.strong(signedPercent(loss.fitted / loss.measured - 1)),
+  ];
+}
+
+function signedPercent(value: number): string {
+  return `${value < 0 ? "−" : "+"}${Math.abs(100 * value).toFixed(1)}`;
 }

@@ -59,5 +59,15 @@ function noteOf(fit: Extract<SurfaceFit, { ok: true }>, surface: FinnedSurface):
     ({ factor, value, low, high }) => `${factor} ${value.toFixed(3)} (95 %: ${low.toFixed(3)} to ${high.toFixed(3)})`,
   );
   const wet = fit.points.filter(({ wetShare }) => wetShare > 0).length;
-  return `Fitted to ${fit.points.length} points, ${wet} of them wet by it, starting from "${surface.head.name}": ${factors.join(", ")}; errors of heat ${(100 * fit.meanSize).toFixed(1)} % in the mean of sizes, ${(100 * fit.largest).toFixed(1)} % at most. ${fit.isSteam ? "Steam in the tubes." : "Clean tubes."} Friction is that of the record it started from.`;
+  return `Fitted to ${fit.points.length} points, ${wet} of them wet by it, starting from "${surface.head.name}": ${factors.join(", ")}; errors of heat ${errorWords(fit.heatErrors)}. ${fit.isSteam ? "Steam in the tubes." : "Clean tubes."} ${frictionWords(fit)}`;
+}
+
+function frictionWords({ points, lossErrors }: Extract<SurfaceFit, { ok: true }>): string {
+  if (lossErrors === undefined) return "Friction is that of the record it started from.";
+  const count = points.filter(({ loss }) => loss !== undefined).length;
+  return `Friction fitted to ${count} air pressure losses; errors ${errorWords(lossErrors)}.`;
+}
+
+function errorWords({ meanSize, largest }: { readonly meanSize: number; readonly largest: number }): string {
+  return `${(100 * meanSize).toFixed(1)} % in the mean of sizes, ${(100 * largest).toFixed(1)} % at most`;
 }

@@ -35,6 +35,7 @@ export const surfaceColumns = {
   "steam temperature": "temperature",
   "leaving dry bulb": "temperature",
   capacity: "power",
+  "air pressure drop": "pressureDifference",
 } as const satisfies Readonly<Record<string, QuantityKind | "count">>;
 
 type ColumnName = keyof typeof surfaceColumns;
@@ -149,7 +150,9 @@ function readRow(
   let isWhole = true;
   columns.forEach((column, index) => {
     if (column === undefined) return;
-    const value = readCell(row.cells[index] ?? pairs[index - own]?.[1] ?? "", column, row.line, say);
+    const cell = row.cells[index] ?? pairs[index - own]?.[1] ?? "";
+    if (column.name === "air pressure drop" && cell.trim() === "") return;
+    const value = readCell(cell, column, row.line, say);
     if (value === undefined) isWhole = false;
     else values.set(column.name, value);
   });
@@ -216,7 +219,7 @@ function pointOf(values: ReadonlyMap<ColumnName, number>, surface: FinnedSurface
     foulingOutside: 0,
   } as const;
   buildCoil({ ...make, surface });
-  return { make, ...point };
+  return { make, ...point, airPressureDrop: values.get("air pressure drop") };
 }
 
 type EnteringAir = Omit<CoilInlet, "liquid" | "liquidFlow" | "liquidTemperature">;

@@ -5,7 +5,7 @@ import { exitCode, UsageProblem } from "../exit-code.ts";
 import { textInk, wrapped } from "../ink.ts";
 import { hasErrors, loadJob, problemLine } from "../job-source.ts";
 import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
-import { printWorking } from "../working-print.ts";
+import { printWorking, printWorkingTables } from "../working-print.ts";
 import { decidingCondition } from "./deciding.ts";
 import { printFilterStates, printLedger } from "./ledger-print.ts";
 import { printLargestFlow } from "./most-air-print.ts";
@@ -82,6 +82,7 @@ function printRating(job: Job, output: RateOutput, working: string | undefined, 
   if (working !== undefined && condition.working !== undefined) {
     parts.push(
       printWorking(`${working}: how its figures came about`, condition.working.lines, style.system, ink, style.columns),
+      ...printWorkingTables(condition.working.tables, style.system, ink, style.columns),
     );
   }
   return parts.filter((part) => part !== "").join("\n\n");

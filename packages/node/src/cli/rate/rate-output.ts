@@ -4,7 +4,7 @@ import { enthalpyFromHumidityRatio, relativeHumidityFromHumidityRatio } from "@o
 import { wetBulbFromHumidityRatio } from "@oncethrough/engine/fluid/wet-bulb";
 import type { Job } from "@oncethrough/engine/job/job";
 import type { Air } from "@oncethrough/engine/section/air";
-import type { SectionRating, SectionRole } from "@oncethrough/engine/section/contract";
+import type { SectionRating, SectionRole, WorkingTable } from "@oncethrough/engine/section/contract";
 import { absolutePressure, actualAirflow } from "@oncethrough/engine/section/station";
 import { type FilterState, filterStates } from "@oncethrough/engine/unit/filter-states";
 import {
@@ -23,6 +23,7 @@ import {
   shortfallsOf,
   stationsOf,
   workingOf,
+  workingTablesOf,
 } from "@oncethrough/engine/unit/report";
 import type { Unit, UnitSection } from "@oncethrough/engine/unit/unit";
 
@@ -110,7 +111,11 @@ export interface ConditionOutput {
   readonly notes: readonly PlacedNote[];
   /** Suppliers' declared ratings beside ours, where the job holds any. */
   readonly declared?: readonly PlacedDeclared[];
-  readonly working?: { readonly section: string; readonly lines: readonly EvaluatedWorking[] };
+  readonly working?: {
+    readonly section: string;
+    readonly lines: readonly EvaluatedWorking[];
+    readonly tables: readonly WorkingTable[];
+  };
   readonly ledger?: PressureLedger;
   /** With filters clean, half loaded and at change-out. */
   readonly filterStates?: readonly FilterState[];
@@ -178,7 +183,9 @@ function conditionOutput(unit: Unit, rating: UnitRating, wanted: Wanted): Condit
     shortfalls: shortfallsOf(unit, rating),
     notes: notesOf(unit, rating),
     ...(declared.length === 0 ? {} : { declared }),
-    ...(working === undefined || lines === undefined ? {} : { working: { section: working, lines } }),
+    ...(working === undefined || lines === undefined
+      ? {}
+      : { working: { section: working, lines, tables: workingTablesOf(unit, rating, working) } }),
     ...(ledger ? { ledger: pressureLedger(unit, rating), filterStates: filterStates(unit, condition) } : {}),
   };
 }

@@ -79,6 +79,18 @@ export const workingLine = record({
   source: text("bibliography key and place"),
 });
 
+/** How a table behind figures is published. */
+export const workingTable = record({
+  name: text(),
+  columns: listOf(record({ name: text("a line break starts a second line"), quantity: text("`words` for text") })),
+  lines: listOf(
+    { type: "array", items: { type: ["number", "string", "null"] } },
+    "SI values; null where there is none",
+  ),
+  equations: listOf(text(), "what the columns follow"),
+  source: text("bibliography key and place"),
+});
+
 /** The figures of a kind of section, each with its unit. */
 export function figuresOfKind(kind: SectionKind): object {
   return record(
@@ -136,7 +148,7 @@ const condition = () =>
         declaredRecord({ section: text("name of the section") }),
         "suppliers' declared ratings beside ours",
       ),
-      working: record({ section: text(), lines: listOf(workingLine) }),
+      working: record({ section: text(), lines: listOf(workingLine), tables: listOf(workingTable) }),
       ledger: ledgerRecord,
       filterStates: listOf(filterStateRecord, "with filters clean, half loaded and at change-out"),
     },

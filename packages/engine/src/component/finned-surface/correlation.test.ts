@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { airSideCorrelations, chooseCorrelation, customaryReynolds, distanceFromRange } from "./correlation.ts";
+import { type FinnedBankShape, finnedBank } from "./finned-bank.ts";
+
+const inch = 0.0254;
+
+/** A bank of the trade's usual pitches by tube diameter, in inches. */
+function bank(tube: number, across: number, along: number, changes: Partial<FinnedBankShape> = {}) {
+  return finnedBank({
+    rows: 8,
+    tubesPerRow: 20,
+    finnedLength: 1,
+    transversePitch: across * inch,
+    longitudinalPitch: along * inch,
+    staggered: true,
+    tubeOutsideDiameter: tube * inch,
+    tubeWall: 0.0005,
+    finPitch: inch / 12,
+    finThickness: 0.00016,
+    collars: true,
+    ...changes,
+  });
+}
+
+const distance = (name: string, of: ReturnType<typeof bank>) =>
+  distanceFromRange(airSideCorrelations.find((each) => each.name === name)!, of, customaryReynolds(of));
+
+describe("the correlation chosen by itself", () => {
+  // Ranges as the publications give them (docs/methods/finned-surface.md): 5/8-in. tubes of four rows and more are those of
+  // elmahdy-mitalas-1977; 3/8- and 1/2-in. tubes to six rows those of wang-chi-chang-2000.
+  it.each([
+    [0.625, 1.5, 1.3, 8, "Elmahdy-Mitalas 1977"],
+    [0.625, 1.5, 1.3, 4, "Elmahdy-Mitalas 1977"],
+    [0.625, 1.5, 1.3, 2, "Gray-Webb 1986"],
+    [0.5, 1.25, 1.083, 6, "Wang-Chi-Chang 2000"],
+    [0.375, 1, 0.866, 4, "Wang-Chi-Chang 2000"],
+  ] as const)(
+    "for %f-in. tubes at %f × %f in., %i rows, is within its range: %s",
+    (tube, across, along, rows, name) => {
+      const of = bank(tube, across, along, { rows });
+      expect(chooseCorrelation("plain", of).name).toBe(name);
+      expect(distance(name, of)).toBe(0);
+    },
+  );
+
+  it("is the nearest where none is within its range, and never the one for circular fins", () => {
+    const steam = bank(1, 3, 2.598, { rows: 1, finPitch: inch / 8, finThickness: 0.00025 });
+    const chosen = chooseCorrelation("plain", steam);
+    expect(chosen.onlyRival).toBeUndefined();
+    const plates = airSideCorrelations.filter(({ pattern, onlyRival }) => pattern === "plain" && onlyRival !== true);
+    const least = Math.min(...plates.map(({ name }) => distance(name, steam)));
+    expect(least).toBeGreaterThan(0);
+    expect(distance(chosen.name, steam)).toBe(least);
+  });
+
+  it("is for the fins' own pattern", () => {
+    expect(chooseCorrelation("wavy", bank(0.625, 1.5, 1.3)).pattern).toBe("wavy");
+    expect(chooseCorrelation("lanced", bank(0.625, 1.5, 1.3)).pattern).toBe("lanced");
+  });
+});

@@ -1,0 +1,70 @@
+import type { SteamCoilFigures, SteamPiping } from "#section/coil/steam";
+import { coilPrice } from "./coil-price.ts";
+
+/** One way to build a coil on steam, with what it does with its valve open. Capacities of all coils or lanes together. */
+export interface SteamAlternative {
+  readonly surface: string;
+  readonly rows: number;
+  /** 1/m. */
+  readonly fins: number;
+  readonly tubesPerRow: number;
+  /** The coil as it is. */
+  readonly present: boolean;
+  /** The present coil 100, by invented rates. */
+  readonly priceIndex: number;
+  readonly capacity: number;
+  readonly leavingDryBulb: number;
+  /** kg/s with the valve open. */
+  readonly condensate: number;
+  /** Of the capacity, what the leaving air wanted does not need: it makes stall, and freezing, more likely. */
+  readonly surplus: number;
+  /** °C, -60 at least, of entering air above which the coil stalls, or its breaker stands open, at the leaving air wanted. */
+  readonly stallAirTemperature: number;
+  readonly breakerAirTemperature: number;
+  readonly faceVelocity: number;
+  readonly airPressureDrop: number;
+  readonly rangeDistance: number;
+  /** m along the flow, casing and all. */
+  readonly depth: number;
+}
+
+/** °C: a coil that stalls, or opens its breaker, in air as cold as this does so in every frost. */
+const coldestAir = -60;
+
+/** kg of the inner tubes, and their rate as that of copper tube. */
+function innerTubesPrice({ block, inner }: SteamPiping): number {
+  const { tubes, length } = inner.distributor;
+  return block.stacked * tubes * length * Math.PI * (inner.outsideDiameter - inner.wall) * inner.wall * 8940;
+}
+
+function priceOf(design: SteamPiping): number {
+  return coilPrice(design.block.coil) * design.block.stacked + innerTubesPrice(design);
+}
+
+/** The figures of a coil on steam with its valve open, to be finished by those at the leaving air wanted. */
+export function steamFigures(design: SteamPiping, open: SteamCoilFigures, present: SteamPiping) {
+  const { coil, casingDepth } = design.block;
+  const alternative = {
+    surface: coil.surface.head.name,
+    rows: coil.rows,
+    fins: coil.finsPerLength,
+    tubesPerRow: coil.tubesPerRow,
+    priceIndex: (100 * priceOf(design)) / priceOf(present),
+    capacity: open.capacity,
+    leavingDryBulb: open.leavingDryBulb,
+    condensate: open.condensate,
+    faceVelocity: open.faceVelocity,
+    airPressureDrop: open.totalPressureLoss,
+    rangeDistance: open.rangeDistance,
+    depth: casingDepth,
+  };
+  /** `held` is the rating at the leaving air wanted. */
+  const finish = (isPresent: boolean, held: SteamCoilFigures): SteamAlternative => ({
+    ...alternative,
+    present: isPresent,
+    surplus: open.capacity > 0 ? Math.max(0, 1 - held.capacity / open.capacity) : 0,
+    stallAirTemperature: Math.max(coldestAir, held.stallAirTemperature),
+    breakerAirTemperature: Math.max(coldestAir, held.breakerAirTemperature),
+  });
+  return { heats: true, alternative, finish };
+}
