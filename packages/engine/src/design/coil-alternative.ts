@@ -34,6 +34,8 @@ export interface CoilTask {
   /** 1/m. */
   readonly fins: readonly number[];
   readonly turbulators: readonly boolean[];
+  /** Passes that bring supply and return to the ends asked for; any when left out. */
+  readonly passes?: "even" | "odd" | undefined;
   readonly limits: CoilLimits;
 }
 

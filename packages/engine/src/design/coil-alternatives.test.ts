@@ -33,6 +33,7 @@ const values: LiquidCoilValues = {
   rows: 8,
   fins: 12 / inch,
   circuits: 80,
+  connectionEnds: "as the circuits give",
   flowPath: "counter",
   turbulators: "none",
   finnedHeight: 40 * 0.0381,

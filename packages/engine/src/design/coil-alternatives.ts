@@ -108,6 +108,8 @@ interface Variation {
 function* combinations(task: CoilTask, block: CoilBlock): Generator<Variation> {
   for (const rows of task.rows) {
     for (const circuits of circuitChoices(rows, block.coil.tubesPerRow)) {
+      const isOdd = ((rows * block.coil.tubesPerRow) / circuits) % 2 === 1;
+      if (task.passes !== undefined && isOdd !== (task.passes === "odd")) continue;
       for (const turbulators of task.turbulators) {
         for (const finsPerLength of task.fins) yield { rows, circuits, turbulators, finsPerLength };
       }

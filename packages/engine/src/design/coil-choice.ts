@@ -40,7 +40,13 @@ export function coilBlocks(values: LiquidCoilValues, frame: Frame, surfaces: rea
     try {
       // One circuit for each tube of a row always divides; the circuits are varied afterwards.
       const correlation = surface.head.name === values.surface.head.name ? values.correlation : undefined;
-      return [blockOf({ ...values, surface, correlation, circuits: undefined, length: undefined }, frame)];
+      const free = {
+        correlation,
+        circuits: undefined,
+        connectionEnds: "as the circuits give",
+        length: undefined,
+      } as const;
+      return [blockOf({ ...values, surface, ...free }, frame)];
     } catch (problem) {
       if (problem instanceof SectionProblem) return [];
       throw problem;

@@ -21,6 +21,8 @@ export interface CoilDuty {
   readonly limits: CoilLimitValues;
 }
 
+const passesFor = { "same end": "even", "opposite ends": "odd", "as the circuits give": undefined } as const;
+
 /**
  * The search for other ways to build a coil, over whole rows and whole fins per inch between the limits.
  *
@@ -39,6 +41,7 @@ export function coilTask({ values, frame, air, supply, wanted, limits }: CoilDut
     rows: wholeRows(limits, blocks.cools ? 12 : 8),
     fins: wholeFins(limits),
     turbulators: [false, true],
+    passes: passesFor[values.connectionEnds],
     limits: limitsOf(limits, values.length),
   };
 }

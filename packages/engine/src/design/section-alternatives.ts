@@ -4,6 +4,7 @@ import type { Air } from "#section/air";
 import type { CoilBlock } from "#section/coil/block";
 import { type Frame, type SectionCondition, SectionProblem } from "#section/contract";
 import { recoveryCoil } from "#section/recovery-coil/kind";
+import { rateSection } from "#section/rate-section";
 import { actualAirflow } from "#section/station";
 import { steamCoil } from "#section/steam-coil/kind";
 import { steamCoilFaceBypass } from "#section/steam-coil-face-bypass/kind";
@@ -136,7 +137,8 @@ function* waysOf({ values, surfaces, rows, fins, frame }: SectionCoilTask): Gene
 
 /** Tubes of a row of a loop's coil by a surface; undefined where the cabinet does not take it. */
 function tubesOf(values: RatedCoilValues, surface: FinnedSurface, frame: Frame): number | undefined {
-  const block = prepared(values, { ...presentWay(values), surface, circuits: undefined }, frame);
+  const free = { ...values, connectionEnds: "as the circuits give" };
+  const block = prepared(free, { ...presentWay(values), surface, circuits: undefined }, frame);
   return typeof block === "string" ? undefined : block.block.coil.tubesPerRow;
 }
 
@@ -171,7 +173,7 @@ function examinerOf(task: SectionCoilTask) {
   const own = withFlow(values, design);
   const rate = (each: WithBlock, at: SectionCondition) => {
     const rating = kind.createRating();
-    kind.rate(each as never, air, at, rating as never);
+    rateSection(kind as never, each, air, at, rating);
     return rating;
   };
   return (way: Way, wanted: number | undefined): Examined => {

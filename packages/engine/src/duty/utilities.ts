@@ -1,3 +1,4 @@
+import { liquidFreezePoint } from "#fluid/liquid";
 import { choice, factor, flag, type GroupCheck, group, quantity } from "#form/field";
 
 const valveFails = choice(["open", "closed"], {
@@ -35,6 +36,8 @@ const liquidFields = {
   flow: quantity("liquidFlow", {
     meaning: "Flow at full load; give this or the change of temperature",
     optional: true,
+    minimum: "0.1 gpm",
+    maximum: "20000 gpm",
   }),
   pumpRunsWhenStopped: flag({ meaning: "The circulating pump runs on when the fan stops", default: false }),
 };
@@ -84,8 +87,28 @@ function checkFlowOrChange(change: "rise" | "drop"): GroupCheck {
     if (values.glycol !== "none" && values.concentration === 0) {
       say("concentration", "the glycol has no concentration", "a share by mass, 1 % to 60 %");
     }
+    checkLiquidSupply(values, say);
   };
 }
+
+/** Liquid that is supplied colder than it freezes is no liquid. */
+export const checkLiquidSupply: GroupCheck = (values, say) => {
+  const { supply, glycol, concentration } = values as {
+    readonly supply: number;
+    readonly glycol: "none" | "ethylene glycol" | "propylene glycol";
+    readonly concentration: number;
+  };
+  if (typeof supply !== "number" || (glycol === "none") !== (concentration === 0)) return;
+  const liquid =
+    glycol === "none"
+      ? ({ substance: "water", massFraction: 0 } as const)
+      : ({ substance: glycol, massFraction: concentration } as const);
+  const freezes = liquidFreezePoint(liquid);
+  if (supply >= freezes) return;
+  const what = glycol === "none" ? "water" : `${glycol} of ${Math.round(100 * concentration)} %`;
+  const limit = `${(freezes * 1.8 + 32).toFixed(0)} °F (${freezes.toFixed(0)} °C)`;
+  say("supply", `${what} is ice at this temperature`, `at least ${limit}, or more glycol`);
+};
 
 /** Electricity at hand. */
 export const electricityFields = {

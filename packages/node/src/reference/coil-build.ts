@@ -172,6 +172,7 @@ const plainSurface: FinnedSurface = {
   correlation: "Wang-Chi-Chang 2000",
   heatFactor: 1,
   frictionFactor: 1,
+  contactResistance: 0,
   tubeHeatFactor: 1,
   wetHeat: "Wang 2000",
   wetHeatFactor: undefined,

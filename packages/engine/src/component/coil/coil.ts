@@ -45,7 +45,7 @@ export interface Coil extends CoilMake {
   /** m², of one row. */
   readonly outsideRow: number;
   readonly insideRow: number;
-  /** K/W of one row: tube wall, fouling inside and outside. */
+  /** K/W of one row: tube wall with the joint to the fins and fouling outside; fouling inside. */
   readonly wallRow: number;
   readonly foulingRow: number;
   /** m², bore of one tube. */
@@ -66,7 +66,7 @@ export interface Coil extends CoilMake {
  * @throws RangeError naming what cannot be built and what would do
  * @example buildCoil({ rows: 8, tubesPerRow: 16, circuits: 32, finnedLength: 0.6096, finsPerLength: 464.567, finThickness: 0.000165,
  *   finMaterial: "aluminium", tubeWall: 0.000635, tubeMaterial: "copper", flow: "counter", foulingInside: 0, foulingOutside: 0,
- *   surface: { transversePitch: 0.0381, longitudinalPitch: 0.033, staggered: true, tubeOutsideDiameter: 0.015875, collars: false } })
+ *   surface: { transversePitch: 0.0381, longitudinalPitch: 0.033, staggered: true, tubeOutsideDiameter: 0.015875, collars: false, contactResistance: 0 } })
  *   .levels // 4
  * @source definition
  */
@@ -101,6 +101,7 @@ export function buildCoil(make: CoilMake): Coil {
   const wallRow =
     Math.log(surface.tubeOutsideDiameter / bank.tubeInsideDiameter) /
       (2 * Math.PI * tubeConductivity * make.finnedLength * make.tubesPerRow) +
+    surface.contactResistance / (bank.bareArea / make.rows) +
     make.foulingOutside / outsideRow;
   const { row, level, width } = layWaterPath(make.rows, levels, make.flow);
   return {

@@ -99,6 +99,7 @@ const plainSurface = {
   isChosen: false,
   heatFactor: 1,
   frictionFactor: 1,
+  contactResistance: 0,
   tubeHeatFactor: 1,
   wetHeat: "none",
   wetHeatFactor: 1,

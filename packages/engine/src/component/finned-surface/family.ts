@@ -42,6 +42,13 @@ export const finnedSurfaceFields = {
     minimum: 0.2,
     maximum: 5,
   }),
+  contactResistance: quantity("foulingResistance", {
+    meaning:
+      "Between fin collar and tube, on the tube's outside, beyond what is inside the correlations (their authors left a sound joint's in); for loose or poorly expanded tubes",
+    default: "0 m²K/W",
+    minimum: "0 m²K/W",
+    maximum: "0.001 m²K/W",
+  }),
   tubeHeatFactor: factor({
     meaning: "Multiplies heat transfer inside the tubes; from tests",
     default: 1,

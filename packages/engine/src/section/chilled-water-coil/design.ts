@@ -74,7 +74,12 @@ export function prepareChilledWaterCoil(
       downstream: 0.15,
       ends: 0.23,
     },
-    { circuits: values.circuits, flow: values.flowPath, turbulators: values.turbulators === "wire" },
+    {
+      circuits: values.circuits,
+      flow: values.flowPath,
+      turbulators: values.turbulators === "wire",
+      ends: values.connectionEnds,
+    },
   );
   const { coil } = block;
   const connection = chilledWaterConnection(coil, values.fullFlow && values.fullFlow / block.stacked);

@@ -61,7 +61,12 @@ export function prepareCoilBlock(
   frame: Frame,
   placing: Placing,
   water:
-    | { readonly circuits: number | undefined; readonly flow: "counter" | "parallel"; readonly turbulators: boolean }
+    | {
+        readonly circuits: number | undefined;
+        readonly flow: "counter" | "parallel";
+        readonly turbulators: boolean;
+        readonly ends?: "as the circuits give" | "same end" | "opposite ends";
+      }
     | "steam",
 ): CoilBlock {
   const { stacked } = values;
@@ -89,6 +94,7 @@ export function prepareCoilBlock(
       choices,
     );
   }
+  if (water !== "steam") checkEnds(water.ends, values.rows, tubesPerRow, circuits);
   const coil = built({
     surface,
     rows: values.rows,
@@ -128,6 +134,25 @@ export function prepareCoilBlock(
     start: Math.min(placing.upstream, length - casingDepth),
     length,
   };
+}
+
+/** Whether the passes bring supply and return to the ends asked for. */
+function checkEnds(
+  ends: "as the circuits give" | "same end" | "opposite ends" | undefined,
+  rows: number,
+  tubesPerRow: number,
+  circuits: number,
+): void {
+  if (ends === undefined || ends === "as the circuits give") return;
+  const rest = ends === "same end" ? 0 : 1;
+  const isRight = (each: number) => ((rows * tubesPerRow) / each) % 2 === rest;
+  if (isRight(circuits)) return;
+  const passes = (rows * tubesPerRow) / circuits;
+  throw new SectionProblem(
+    "connectionEnds",
+    `${circuits} circuits make ${passes} passes, which end ${ends === "same end" ? "opposite their supply" : "where they began"}`,
+    `circuits: ${circuitChoices(rows, tubesPerRow).filter(isRight).join(", ") || "none of them does"}`,
+  );
 }
 
 /** The surface rated by the correlation that a coil names, where it names one. */

@@ -92,6 +92,11 @@ export const liquidCoilFields = {
     minimum: 1,
     maximum: 800,
   }),
+  connectionEnds: choice(["as the circuits give", "same end", "opposite ends"], {
+    meaning:
+      "Where supply and return have to be: an even number of passes brings them to the same end, an odd one to opposite ends",
+    default: "as the circuits give",
+  }),
   flowPath: choice(["counter", "parallel"], {
     meaning: "Liquid enters at the leaving-air side (counter) or with the air (parallel)",
     default: "counter",

@@ -52,7 +52,7 @@ export function steamCoilNotes(
       source: "derived-here",
     });
   }
-  notes.push(...distributorNotes(inner, rating));
+  notes.push(...distributorNotes(inner, rating), ...certifiedNotes(rating));
   if (dropLeg < leastLeg) {
     notes.push({
       what: "a drop leg of less than 12 in. drains poorly: set the trap lower",
@@ -82,6 +82,27 @@ export function steamCoilNotes(
     });
   }
   return notes;
+}
+
+/** Customary ranges in which steam coils are certified, SI: air, face, gauge pressure of the steam. */
+const certified = { air: [-28.9, 37.8], face: [1.016, 7.62], steam: [13_790, 1_723_700] } as const;
+
+function certifiedNotes({ capacity, entering, faceVelocity, connectionGaugePressure }: SteamCoilFigures): Note[] {
+  const within = (value: number, [low, high]: readonly [number, number]) =>
+    value >= low - 0.06 && value <= high * 1.0001 + 0.06;
+  const isInside =
+    capacity === 0 ||
+    (within(entering.dryBulb, certified.air) &&
+      within(faceVelocity, certified.face) &&
+      within(connectionGaugePressure, certified.steam));
+  if (isInside) return [];
+  return [
+    {
+      what: "outside the ranges in which steam coils are customarily certified (air -20–100 °F, 200–1500 fpm; steam 2–250 psig at the coil)",
+      weight: "information",
+      source: "from-memory",
+    },
+  ];
 }
 
 /** Unevenness that ten times as much over the orifices as along the tube leaves; share of the pressure that they may take. */

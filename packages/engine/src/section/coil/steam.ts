@@ -258,6 +258,13 @@ export function setSteamSide(
   out.stalled = out.capacity > 0 && out.steamPressure + head <= back ? 1 : 0;
   const lowest = barometricPressure - vacuumBreakerOpens;
   const neverStalls = piping.vacuumBreaker && lowest + head > back;
+  if (!modulates) {
+    // Steam stays as it is while it is on: the load does not move its pressure, so that no entering air makes the coil stall.
+    const never = Math.max(out.entering.dryBulb, out.supplySteamTemperature);
+    out.stallAirTemperature = out.stalled === 1 ? out.entering.dryBulb : never;
+    out.breakerAirTemperature = never;
+    return;
+  }
   const { leavingDryBulb, effectiveness } = out;
   const onset = (temperature: number) => stallAirTemperature(leavingDryBulb, effectiveness, temperature);
   out.stallAirTemperature = neverStalls ? leavingDryBulb : onset(drainTemperature(back, dropLeg));

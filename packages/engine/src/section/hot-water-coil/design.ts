@@ -50,7 +50,12 @@ export function prepareHotWaterCoil(values: ValuesOf<typeof hotWaterCoilFields>,
     values,
     frame,
     { base: 0.06, between: 0.005, upstream: 0.05, downstream: 0.15, ends: 0.23 },
-    { circuits: values.circuits, flow: values.flowPath, turbulators: values.turbulators === "wire" },
+    {
+      circuits: values.circuits,
+      flow: values.flowPath,
+      turbulators: values.turbulators === "wire",
+      ends: values.connectionEnds,
+    },
   );
   const connection = hotWaterConnection(block.coil, values.fullFlow && values.fullFlow / block.stacked);
   return {

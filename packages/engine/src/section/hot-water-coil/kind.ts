@@ -4,7 +4,7 @@ import { freezeFigureLines } from "../coil/freeze.ts";
 import { freezestatFigureLines, freezestatNotes, freezestatWorking } from "../coil/freezestat.ts";
 import { connectionFigureLines } from "../coil/liquid.ts";
 import { coilLosses } from "../coil/loss.ts";
-import { liquidCoilNotes, ratedInlet } from "../coil/notes.ts";
+import { heatingRangeNotes, liquidCoilNotes, ratedInlet } from "../coil/notes.ts";
 import { coilBuild } from "../coil/order.ts";
 import { fillingWater as noLiquid } from "../coil/parts.ts";
 import { liquidCoilTables } from "../coil/row-table.ts";
@@ -88,7 +88,7 @@ export const hotWaterCoil = defineKind({
   notes: (design, rating, at) => {
     const supply = at.condition.utilities.heatingWater;
     const notes = liquidCoilNotes(design.block, supply?.liquid ?? noLiquid, supply, rating);
-    notes.push(...freezestatNotes(rating, at.operation.fansRunning));
+    notes.push(...heatingRangeNotes(rating), ...freezestatNotes(rating, at.operation.fansRunning));
     if (rating.freezeMargin < freezeReserve) {
       notes.push({
         what: "the coldest tube wall comes within 2 K of freezing: keep the flow up with a pump of its own, use glycol, or preheat",

@@ -90,7 +90,12 @@ export interface RecoveryCoilDesign {
 /** Sizes the section's coil to the cabinet and builds the exhaust coil beside it. */
 export function prepareRecoveryCoil(values: ValuesOf<typeof recoveryCoilFields>, frame: Frame): RecoveryCoilDesign {
   const placing = { base: 0.1, between: 0.005, upstream: 0.05, downstream: 0.15, ends: 0.23 };
-  const water = { circuits: values.circuits, flow: values.flowPath, turbulators: values.turbulators === "wire" };
+  const water = {
+    circuits: values.circuits,
+    flow: values.flowPath,
+    turbulators: values.turbulators === "wire",
+    ends: values.connectionEnds,
+  };
   const block = prepareCoilBlock(values, frame, placing, water);
   const own = block.coil;
   const remote = values.exhaust;
@@ -111,7 +116,7 @@ export function prepareRecoveryCoil(values: ValuesOf<typeof recoveryCoilFields>,
     },
     room,
     placing,
-    { ...water, circuits: remoteCircuits(values.circuits, remote, own) },
+    { ...water, ends: "as the circuits give", circuits: remoteCircuits(values.circuits, remote, own) },
   );
   const liquid: Liquid =
     values.glycol === "none"

@@ -87,7 +87,6 @@ export function completeFaceBypass(design: FaceBypassDesign, at: SectionConditio
   const { block } = design;
   const supply = at.condition.utilities.steam;
   const room = roomOf(out, createSteamRoom);
-  const { dryBulb } = out.entering;
   const most = 1 - design.damperLeakage;
   const isOn = out.activeShare === 1;
   solveShare(design, supply, most, room, out, room.full);
@@ -97,9 +96,6 @@ export function completeFaceBypass(design: FaceBypassDesign, at: SectionConditio
   if (isOn && supply !== undefined) {
     out.loadShare = out.fullCapacity > 0 ? out.capacity / out.fullCapacity : 0;
     setSteamSide(design, supply, false, out);
-    // Full steam at all times: the load does not move the pressure, so that no entering air makes the coil stall.
-    out.stallAirTemperature = out.stalled === 1 ? dryBulb : Math.max(dryBulb, out.supplySteamTemperature);
-    out.breakerAirTemperature = Math.max(dryBulb, out.supplySteamTemperature);
   }
   // Whoever loses steam asks for heat: the dampers open the face as far as they go.
   setSteamFreeze(design, supply, most, at, out);

@@ -49,6 +49,13 @@ export const steamCoil = defineKind({
     const airFlow = rating.entering.dryAirFlow / design.block.stacked;
     const notes: Note[] = steamCoilNotes(design, airFlow, rating, at.operation.fansRunning);
     const over = rating.leavingDryBulb - (at.operation.heatingLeaving ?? Number.POSITIVE_INFINITY);
+    if (design.control === "two-position valve" && design.opensBelow < 0) {
+      notes.push({
+        what: `the valve opens below ${inBothUnits(design.opensBelow, "temperature")} only: from there to ${inBothUnits(0, "temperature")} freezing air meets a coil without steam`,
+        weight: "caution",
+        source: "steam-coil-guide",
+      });
+    }
     if (design.control === "two-position valve" && over > heatingHeld) {
       notes.push({
         what: `a two-position valve heats the air ${inBothUnits(over, "temperatureDifference")} above what is wanted`,

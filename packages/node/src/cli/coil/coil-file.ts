@@ -1,6 +1,6 @@
 import { checkCoilLimits, coilLimitFields } from "@oncethrough/engine/design/coil-limits";
 import { airStateFields, checkAirState, humidityRatioOfAirState } from "@oncethrough/engine/duty/air-state";
-import { chilledWaterFields, steamFields } from "@oncethrough/engine/duty/utilities";
+import { checkLiquidSupply, chilledWaterFields, steamFields } from "@oncethrough/engine/duty/utilities";
 import { standardPressure } from "@oncethrough/engine/fluid/atmosphere";
 import {
   choice,
@@ -113,6 +113,7 @@ const checkWater: GroupCheck = (values, say) => {
   if ((values.glycol === "none") !== (values.concentration === 0)) {
     say("concentration", "glycol and concentration do not agree", "both, or neither");
   }
+  checkLiquidSupply(values, say);
 };
 
 /** Everything that a coil file may say. */
@@ -161,6 +162,22 @@ function hasOwnSize(coil: Readonly<Record<string, unknown>>): boolean {
   return coil.finnedHeight !== undefined && coil.finnedLength !== undefined;
 }
 
+/** Heat has to flow the way that the kind is for. */
+function checkDirection(
+  kind: SectionKind | undefined,
+  air: CoilValues["air"],
+  water: CoilValues["water"],
+  say: Parameters<GroupCheck>[1],
+): void {
+  if (water === undefined) return;
+  if (kind?.role === "cooling" && water.supply >= air.dryBulb) {
+    say("water", "the water is no colder than the air: it would heat it", "a supply below the air's dry bulb");
+  }
+  if (kind?.role === "heating" && water.supply <= air.dryBulb) {
+    say("water", "the water is no warmer than the air: it would cool it", "a supply above the air's dry bulb");
+  }
+}
+
 /** What the chosen kind asks of the file besides its own fields. */
 export const checkCoilFile: GroupCheck = (values, say) => {
   const { coil, cabinet, air, water, steam, exhaust } = values as unknown as CoilValues;
@@ -179,6 +196,7 @@ export const checkCoilFile: GroupCheck = (values, say) => {
   if (kind?.role === "heating" && water?.rise !== undefined) {
     say("water", "a heating coil cools its water", "`drop` instead of `rise`");
   }
+  checkDirection(kind, air, water, say);
   const pressure = coilPressure(air);
   if (air.altitude !== undefined && air.barometricPressure !== undefined) {
     say("air", "altitude and barometric pressure are both given", "one of them");

@@ -32,6 +32,7 @@ export function surfaceRecord({ fit, name, source, date }: SurfaceRecordParts): 
     ["correlation", surface.correlation],
     ["heat factor", number(surface.heatFactor)],
     ["friction factor", number(surface.frictionFactor)],
+    ["contact resistance", surface.contactResistance === 0 ? undefined : `${number(surface.contactResistance)} m²K/W`],
     ["tube heat factor", number(surface.tubeHeatFactor)],
     ["wet heat", surface.wetHeat],
     ["wet heat factor", surface.wetHeatFactor === undefined ? undefined : number(surface.wetHeatFactor)],
