@@ -12,7 +12,13 @@ import { coilSound } from "../passing-sound.ts";
 import { prepareRecoveryCoil, type RecoveryCoilDesign, recoveryCoilFields } from "./design.ts";
 import { recoveryCoilParts } from "./parts.ts";
 import { drawRecoveryCoil } from "./picture.ts";
-import { completeRecoveryCoil, createRecoveryCoilRating, exhaustInlet, type RecoveryCoilRating, rateRecoveryCoil } from "./rate.ts";
+import {
+  completeRecoveryCoil,
+  createRecoveryCoilRating,
+  exhaustInlet,
+  type RecoveryCoilRating,
+  rateRecoveryCoil,
+} from "./rate.ts";
 
 /** The supply-side coil of a run-around loop, with its remote coil in the exhaust. */
 export const recoveryCoil = defineKind({
