@@ -60,7 +60,7 @@ export interface FanCandidate {
   readonly length: number;
 }
 
-const standardDiameters = standardFanDiameters.inches.map((inches) => inches * 0.0254);
+const standardDiameters = standardFanDiameters.inches.map((inches) => inches * metresPerInch);
 
 /** How many candidates were looked at, and those that hold, least electric power first. */
 export interface FanSelection {

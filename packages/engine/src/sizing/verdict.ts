@@ -1,9 +1,10 @@
 import { weighUnit } from "#arrangement/weigh";
 import type { Job } from "#job/job";
-import { type Check, judgeUnit, largestFlowConditions } from "#rule/check";
+import { type Check, judgeUnit } from "#rule/check";
 import { type Finding, failsUnit, sortedFindings } from "#rule/finding";
 import type { Profile } from "#rule/profile";
 import { rules } from "#rule/rules";
+import { largestFlowConditions } from "#unit/largest-flow";
 import { ratingsOf } from "#unit/rate-unit";
 import type { UnitRating } from "#unit/rating";
 import { shortfallsOf } from "#unit/report";
