@@ -2,12 +2,8 @@ import { buildCoil, type Coil, type CoilMake } from "#component/coil/coil";
 import { solveCoil } from "#component/coil/march";
 import { type CoilInlet, createCoilWork, createPerformance } from "#component/coil/performance";
 import { createSteamPerformance, createSteamWork, solveSteamCoil } from "#component/coil/steam-coil";
-import {
-  airSideCorrelations,
-  chooseCorrelation,
-  customaryReynolds,
-  distanceFromRange,
-} from "#component/finned-surface/correlation";
+import { chooseCorrelation, customaryReynolds } from "#component/finned-surface/choose-correlation";
+import { airSideCorrelations, distanceFromRange } from "#component/finned-surface/correlation";
 import { type FinnedSurface, surfaceDistance, wetHeatFactorOf } from "#component/finned-surface/family";
 import { leastSquares } from "#numerics/least-squares";
 import { type Bounds, boundsOf, errorsOf, type FitErrors } from "./fit-confidence.ts";

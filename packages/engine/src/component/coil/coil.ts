@@ -66,7 +66,7 @@ export interface Coil extends CoilMake {
  * @throws RangeError naming what cannot be built and what would do
  * @example buildCoil({ rows: 8, tubesPerRow: 16, circuits: 32, finnedLength: 0.6096, finsPerLength: 464.567, finThickness: 0.000165,
  *   finMaterial: "aluminium", tubeWall: 0.000635, tubeMaterial: "copper", flow: "counter", foulingInside: 0, foulingOutside: 0,
- *   surface: { transversePitch: 0.0381, longitudinalPitch: 0.033, staggered: true, tubeOutsideDiameter: 0.015875, collars: false, contactResistance: 0 } })
+ *   surface: { pattern: "plain", transversePitch: 0.0381, longitudinalPitch: 0.033, staggered: true, tubeOutsideDiameter: 0.015875, collars: false, contactResistance: 0 } })
  *   .levels // 4
  * @source definition
  */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { airSideCorrelations, chooseCorrelation, customaryReynolds, distanceFromRange } from "./correlation.ts";
+import { chooseCorrelation, customaryReynolds } from "./choose-correlation.ts";
+import { airSideCorrelations, distanceFromRange } from "./correlation.ts";
 import { type FinnedBankShape, finnedBank } from "./finned-bank.ts";
 
 const inch = 0.0254;

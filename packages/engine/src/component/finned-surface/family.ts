@@ -1,8 +1,8 @@
 import { defineFamily, type RecordHead } from "#component/family";
 import { choice, factor, flag, group, list, quantity, type ValuesOf } from "#form/field";
+import { chooseCorrelation } from "./choose-correlation.ts";
 import {
   type AirSideCorrelation,
-  chooseCorrelation,
   colburnFactor,
   correlationNames,
   correlationOfName,

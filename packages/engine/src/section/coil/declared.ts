@@ -19,7 +19,8 @@ import {
 } from "./declared-fields.ts";
 import { buildRemarks, liquidRemarks, steamRemarks } from "./declared-remarks.ts";
 import type { LiquidCoilFigures } from "./liquid.ts";
-import { createSteamRoom, type SteamCoilFigures, type SteamPiping } from "./steam.ts";
+import type { SteamCoilFigures, SteamPiping } from "./steam.ts";
+import { createSteamRoom } from "./steam-solve.ts";
 import { type CoilRoom, createCoilRoom, solveAtFlow } from "./valve.ts";
 
 /** By which a certified coil may miss, from memory: total capacity, pressure drops; a leaving air so much in K. */

@@ -1,4 +1,5 @@
 import { longestWait } from "#component/coil/time-to-freeze";
+import { metresPerInch } from "#quantity/inch-pound";
 import type { Air } from "../air.ts";
 import { inBothUnits } from "../both-units.ts";
 import type { Note } from "../contract.ts";
@@ -109,7 +110,7 @@ function certifiedNotes({ capacity, entering, faceVelocity, connectionGaugePress
 const evenEnough = 0.055;
 const mostOfPressure = 0.1;
 /** m: the widest pitch of orifices that guides name. */
-const widestPitch = 12 * 0.0254;
+const widestPitch = 12 * metresPerInch;
 
 /** Whether the inner tubes spread the steam at this load, and leave the coil its pressure. */
 function distributorNotes({ orificePitch, distributor }: InnerTubes, rating: SteamCoilFigures): Note[] {

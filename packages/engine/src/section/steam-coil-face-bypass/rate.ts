@@ -7,17 +7,14 @@ import { type Air, createAir } from "../air.ts";
 import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import { closeEnergy, endCoilRating, setCoilLosses, setFaceVelocity, wantedBehindFins } from "../coil/state.ts";
 import {
-  createSteamRoom,
   noSteamCoilFigures,
   type SteamCoilFigures,
-  type SteamRoom,
   setSteamAirFigures,
   setSteamFreeze,
   setSteamSide,
   shutOff,
-  solveAtSteam,
-  solveAtSupply,
 } from "../coil/steam.ts";
+import { createSteamRoom, type SteamRoom, solveAtSteam, solveAtSupply } from "../coil/steam-solve.ts";
 import type { SectionCondition } from "../contract.ts";
 import { roomOf } from "../room.ts";
 import { actualAirflow, airDensity, beginRating } from "../station.ts";

@@ -6,19 +6,21 @@ import { type Air, createAir } from "../air.ts";
 import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import { closeEnergy, setCoilPressure, wantedBehindFins } from "../coil/state.ts";
 import {
-  createSteamRoom,
   noSteamCoilFigures,
   type SteamCoilFigures,
-  type SteamRoom,
   setSteamAirFigures,
   setSteamFreeze,
   setSteamSide,
   shutOff,
+  vacuumBreakerOpens,
+} from "../coil/steam.ts";
+import {
+  createSteamRoom,
+  type SteamRoom,
   solveAtSteam,
   solveAtSupply,
   steamTemperatureFor,
-  vacuumBreakerOpens,
-} from "../coil/steam.ts";
+} from "../coil/steam-solve.ts";
 import type { SectionCondition } from "../contract.ts";
 import { roomOf } from "../room.ts";
 import { beginRating } from "../station.ts";
