@@ -268,6 +268,7 @@ describe("manners", { timeout: 240_000 }, () => {
 
   it("prints a head on its sheets, and nothing that only a hand can use", async () => {
     const { page } = await opened();
+    await page.getByRole("region", { name: "findings" }).getByRole("listitem").first().waitFor({ timeout: 120_000 });
     await page.emulateMedia({ media: "print" });
     await page.locator(".sheet-head", { hasText: "MA-2" }).waitFor();
     for (const hand of [".section-strip", ".airway-hands", ".day-handles", ".take-away", ".header-bar"]) {
