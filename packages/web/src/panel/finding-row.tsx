@@ -6,6 +6,9 @@ import { FixHint } from "./fix-hint.tsx";
 
 const FindingDetail = lazy(() => import("./finding-detail.tsx"));
 
+/** ms after which what is loaded above an open finding has taken its place. */
+const settling = 400;
+
 /** A finding as a line of a list: shape, rule, margin; value, limit and place below; all of it once it is open. */
 export function FindingRow({ line, named }: { line: FindingLine; named: boolean }) {
   const id = useId();
@@ -15,7 +18,10 @@ export function FindingRow({ line, named }: { line: FindingLine; named: boolean 
   const { pickFinding } = useBench((bench) => bench.actions);
   const standing = standingOf(line);
   useEffect(() => {
-    if (isOpen) showInPanel(row.current);
+    if (!isOpen) return;
+    showInPanel(row.current);
+    const again = setTimeout(() => showInPanel(row.current), settling);
+    return () => clearTimeout(again);
   }, [isOpen]);
   return (
     <li ref={row} className={`finding finding-${standing.replace(" ", "-")}${isOpen ? " finding-open" : ""}`}>
@@ -59,5 +65,6 @@ function showInPanel(row: Element | null): void {
   const panel = row?.closest(".part-panel");
   if (row === null || panel === null || panel === undefined) return;
   const [inside, around] = [row.getBoundingClientRect(), panel.getBoundingClientRect()];
-  if (inside.top < around.top || inside.top > around.bottom - 120) panel.scrollTop += inside.top - around.top - 24;
+  const foot = Math.min(around.bottom, window.innerHeight) - 160;
+  if (inside.top < around.top || inside.top > foot) panel.scrollTop += inside.top - around.top - 24;
 }
