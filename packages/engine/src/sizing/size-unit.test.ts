@@ -168,7 +168,7 @@ describe("sizeUnit", () => {
       else if (sizing.outcome !== "contradiction") throw new Error(JSON.stringify(sizing.problems));
       else expect(sizing.contradictions[0]!.nearest.length, sizing.contradictions[0]!.words).toBeGreaterThan(0);
     },
-    60_000,
+    600_000,
   );
 
   it("gives a unit that holds its duty and its owner's rules, or says what stands in the way, for duties at random", () => {
