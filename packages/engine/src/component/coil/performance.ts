@@ -205,27 +205,35 @@ export interface ElementState {
  * @source definition
  */
 export function createCoilWork(slots = mostElements, levels = mostRows): CoilWork {
+  // One piece of memory for all lists: lists that bring their own take several times as long to make, and a unit solved from
+  // nothing makes four such rooms.
+  const memory = new Float64Array(levels * levels + 7 * (levels + 1) + 9 * slots + 2 * mostRows + 4);
+  let used = 0;
+  const list = (count: number): Float64Array => {
+    used += count;
+    return used > memory.length ? new Float64Array(count) : memory.subarray(used - count, used);
+  };
   return {
-    liquid: new Float64Array(levels + 1),
-    wetness: new Float64Array(levels + 1),
-    middle: new Float64Array(levels),
-    middleWetness: new Float64Array(levels),
-    root: new Float64Array(slots),
-    surface: new Float64Array(slots),
-    askedAt: new Float64Array(2 * slots).fill(Number.NaN),
-    saturated: new Float64Array(2 * slots),
+    liquid: list(levels + 1),
+    wetness: list(levels + 1),
+    middle: list(levels),
+    middleWetness: list(levels),
+    root: list(slots),
+    surface: list(slots),
+    askedAt: list(2 * slots).fill(Number.NaN),
+    saturated: list(2 * slots),
     saturatedPressure: Number.NaN,
-    pair: new Float64Array(2),
-    pairSaturated: new Float64Array(2),
-    heat: new Float64Array(slots),
-    wet: new Float64Array(slots),
-    efficiency: new Float64Array(slots),
-    rowDryBulb: new Float64Array(mostRows),
-    rowHumidityRatio: new Float64Array(mostRows),
-    imbalance: new Float64Array(levels + 1),
-    matrix: new Float64Array(levels * levels),
-    sensitivity: new Float64Array(levels + 1),
-    elementSensitivity: new Float64Array(levels + 1),
+    pair: list(2),
+    pairSaturated: list(2),
+    heat: list(slots),
+    wet: list(slots),
+    efficiency: list(slots),
+    rowDryBulb: list(mostRows),
+    rowHumidityRatio: list(mostRows),
+    imbalance: list(levels + 1),
+    matrix: list(levels * levels),
+    sensitivity: list(levels + 1),
+    elementSensitivity: list(levels + 1),
     c: {
       lanes: 1,
       dryAirFlow: 0,
