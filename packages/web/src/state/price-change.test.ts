@@ -33,6 +33,13 @@ describe("what an act changes", () => {
     expect(undone.dry).toBeCloseTo(-change.dry, 9);
   });
 
+  it("says nothing of what summing in another order leaves over", () => {
+    const now = order(wider);
+    const { masses } = now.unit;
+    const summed = { ...now, unit: { ...now.unit, masses: { ...masses, dry: masses.dry * (1 + 1e-15) - 1e-12 } } };
+    expect(changeBetweenOrders(now, summed).dry).toBe(0);
+  });
+
   it("adds up section by section to the whole, sections that come and go included", () => {
     const text = wider.text.replace("    - kind: access\n", "    - { kind: access, name: walk in, length: 40 in }\n");
     const other = edited(wider, "typing", text, catalogue);

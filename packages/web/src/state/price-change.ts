@@ -29,11 +29,18 @@ export function changeBetweenOrders(now: OrderSum, before: OrderSum): PriceChang
   const [one, other] = [now.unit.masses, before.unit.masses];
   return {
     price: now.price - before.price,
-    dry: one.dry - other.dry,
-    operating: one.operating - other.operating,
-    shipping: one.shipping - other.shipping,
-    length: now.unit.length - before.unit.length,
+    dry: difference(one.dry, other.dry),
+    operating: difference(one.operating, other.operating),
+    shipping: difference(one.shipping, other.shipping),
+    length: difference(now.unit.length, before.unit.length),
   };
+}
+
+/** Less than this is what summing in another order leaves over: a milligram, a micrometre. */
+const leftOver = 1e-6;
+
+function difference(now: number, before: number): number {
+  return Math.abs(now - before) < leftOver ? 0 : now - before;
 }
 
 /** An order section by section, set against the one before the last act. */
@@ -48,7 +55,7 @@ export function ownerRows(now: OrderSum, before: OrderSum | undefined): readonly
       price: share.price,
       mass: share.mass,
       priceChange: then === undefined ? undefined : share.price - (was?.price ?? 0),
-      massChange: then === undefined || share.mass === undefined ? undefined : share.mass - (was?.mass ?? 0),
+      massChange: then === undefined || share.mass === undefined ? undefined : difference(share.mass, was?.mass ?? 0),
       fate: isNew && share.mass !== undefined ? "new" : "stays",
     };
   });
