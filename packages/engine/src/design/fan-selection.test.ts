@@ -49,6 +49,8 @@ describe("fan selection", () => {
       expect(out.electricPower).toBeCloseTo(each.electricPower, 6);
       expect(out.peakMotorLoad).toBeLessThanOrEqual(1 + 1e-9);
       expect(out.tipSpeedShare).toBeLessThanOrEqual(1 + 1e-9);
+      expect(each.width).toBeGreaterThan(diameter);
+      expect(each.width).toBeLessThanOrEqual(task.frame.width);
     }
   });
 

@@ -7,7 +7,7 @@ import { metresPerInch } from "#quantity/inch-pound";
 import type { Air } from "#section/air";
 import type { Frame, SectionCondition } from "#section/contract";
 import { SectionProblem } from "#section/contract";
-import { type FanDesign, prepareFan } from "#section/fan/design";
+import { type FanDesign, fanWidth, housingsWidth, prepareFan, wheelCell } from "#section/fan/design";
 import type { FanValues } from "#section/fan/fields";
 import { fan } from "#section/fan/kind";
 import { createFanRating, type FanSectionRating } from "#section/fan/rate";
@@ -56,7 +56,8 @@ export interface FanCandidate {
   readonly energyIndex: number;
   /** dB(A) of sound power at the outlet. */
   readonly sound: number;
-  /** m along the airflow. */
+  /** m across the cabinet with the room that the fans need, and along the airflow. */
+  readonly width: number;
   readonly length: number;
 }
 
@@ -107,12 +108,12 @@ interface Choice {
 function mayFit(wheel: FanWheel, diameter: number, count: number, frame: Frame): boolean {
   if (diameter < wheel.smallestDiameter || diameter > wheel.largestDiameter) return false;
   if (wheel.arrangement === "plenum wheel") {
-    const cell = 1.15 * diameter;
+    const cell = wheelCell * diameter;
     const [across, high] = [Math.floor(frame.width / cell), Math.floor(frame.height / cell)];
     for (let rows = 1; rows <= high; rows++) if (count % rows === 0 && count / rows <= across) return true;
     return false;
   }
-  return count * (wheel.housingWidth + 0.3 * wheel.inlets) * diameter <= frame.width && 1.6 * diameter <= frame.height;
+  return housingsWidth(wheel, diameter, count) <= frame.width && 1.6 * diameter <= frame.height;
 }
 
 /**
@@ -175,6 +176,7 @@ function tryFan(
     flowToStable: rating.flowToStable,
     energyIndex: rating.energyIndex,
     sound: sound === undefined ? Number.NEGATIVE_INFINITY : weightedLevel(sound.downstream),
+    width: fanWidth(design),
     length: design.length,
   };
 }

@@ -1,7 +1,7 @@
 import { weightedLevel } from "@oncethrough/engine/component/fan-sound";
 import type { FanCandidate } from "@oncethrough/engine/design/fan-selection";
 import { metresPerInch } from "@oncethrough/engine/quantity/inch-pound";
-import type { FanDesign } from "@oncethrough/engine/section/fan/design";
+import { type FanDesign, fanWidth } from "@oncethrough/engine/section/fan/design";
 import type { FanSectionRating } from "@oncethrough/engine/section/fan/rate";
 import { fanMadeSound } from "@oncethrough/engine/section/fan/sound";
 import type { UnitSection } from "@oncethrough/engine/unit/unit";
@@ -29,6 +29,12 @@ const columns: readonly ChoiceColumn[] = [
   { key: "efficiency", name: "static eff.", quantity: "share", meaning: "static efficiency" },
   { key: "peak", name: "of peak", quantity: "share", meaning: "share of the peak static pressure" },
   { key: "sound", name: "sound", quantity: "weightedSoundLevel", meaning: "sound power at the outlet" },
+  {
+    key: "width",
+    name: "width",
+    quantity: "length",
+    meaning: "what the fans take across, with the room that they need",
+  },
   { key: "length", name: "length", quantity: "length", meaning: "length of the section" },
 ];
 
@@ -63,6 +69,7 @@ function toChoice(each: Found, design: FanDesign, values: UnitSection["values"])
       efficiency: each.staticEfficiency,
       peak: each.pressureToPeak,
       sound: each.sound,
+      width: each.width,
       length: each.length,
     },
     changes: changesTo(each, design, values),
@@ -78,6 +85,7 @@ function presentOf(design: FanDesign, record: FanSectionRating): Found {
     ...{ diameter, count, drive, motorPower, length, class: design.class, wheel: design.wheel.head.name },
     ...{ staticEfficiency, totalEfficiency, pressureToPeak, flowToStable, energyIndex, electricPower },
     speed: record.fanSpeed,
+    width: fanWidth(design),
     sound: sound === undefined ? Number.NaN : weightedLevel(sound.downstream),
   };
 }

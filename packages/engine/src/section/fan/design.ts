@@ -132,9 +132,9 @@ function gridOf(values: FanValues, frame: Frame): { readonly columns: number; re
   }
   const cellOf = (rows: number) => Math.min(frame.height / rows, (frame.width * rows) / count);
   const rows = values.rows ?? possible.reduce((best, each) => (cellOf(each) > cellOf(best) ? each : best));
-  const needed = 1.15 * values.diameter;
+  const needed = wheelCell * values.diameter;
   if (cellOf(rows) < needed) {
-    const most = (cellOf(rows) / 1.15 / metresPerInch).toFixed(1);
+    const most = (cellOf(rows) / wheelCell / metresPerInch).toFixed(1);
     throw new SectionProblem(
       "diameter",
       `${count} wheels in ${rows} row${rows === 1 ? "" : "s"} do not fit the cabinet, each with 15 % of room around it`,
@@ -153,9 +153,22 @@ function freeBeforeInlet(values: FanValues, housed: boolean, frame: Frame): numb
   return wheel.inlets === 2 ? left / (2 * count) : left / count - diameter / 6;
 }
 
+/** m across the cabinet that housings take, with the room at their inlets. */
+export function housingsWidth(wheel: FanValues["wheel"], diameter: number, count: number): number {
+  return count * (wheel.housingWidth + 0.3 * wheel.inlets) * diameter;
+}
+
+/** Side of the cell of a plenum wheel over its diameter: 15 % of room around it. */
+export const wheelCell = 1.15;
+
+/** m across the cabinet that the fans take, with the room that they need. */
+export function fanWidth({ housed, wheel, diameter, count, columns }: FanDesign): number {
+  return housed ? housingsWidth(wheel, diameter, count) : columns * wheelCell * diameter;
+}
+
 function checkHousingFits(values: FanValues, reach: HousingReach, baseHeight: number, frame: Frame): void {
   const { wheel, diameter, count } = values;
-  const width = count * (wheel.housingWidth + 0.3 * wheel.inlets) * diameter;
+  const width = housingsWidth(wheel, diameter, count);
   const height = (reach.above + reach.below) * diameter + baseHeight;
   const most = Math.min((diameter * frame.width) / width, (frame.height - baseHeight) / (reach.above + reach.below));
   if (width <= frame.width && height <= frame.height + 1e-9) return;

@@ -128,15 +128,16 @@ function printAlternatives({ alternatives }: FanOutput, { system, ink }: Style):
   if (candidates.length === 0) return `none of ${looked} fans meets this point in this cabinet`;
   const columns: Column[] = [
     { name: "fans", align: "left" },
-    { name: "diameter", unit: displayUnit("length", system), align: "right" },
+    { name: "wheel", unit: displayUnit("length", system), align: "right" },
     { name: "class", align: "right" },
     { name: "drive", align: "left" },
     { name: "speed", unit: displayUnit("rotationalSpeed", system), align: "right" },
     { name: "motor", unit: displayUnit("shaftPower", system), align: "right" },
     { name: "mains", unit: displayUnit("electricPower", system), align: "right" },
-    { name: "static\nefficiency", unit: "%", align: "right" },
+    { name: "static\neff.", unit: "%", align: "right" },
     { name: "of\npeak", unit: "%", align: "right" },
     { name: "sound", unit: "dB(A)", align: "right" },
+    { name: "width", unit: displayUnit("length", system), align: "right" },
     { name: "length", unit: displayUnit("length", system), align: "right" },
   ];
   const rows = candidates.map((each) => [
@@ -150,6 +151,7 @@ function printAlternatives({ alternatives }: FanOutput, { system, ink }: Style):
     printNumber(each.staticEfficiency, "share", system),
     printNumber(each.pressureToPeak, "share", system),
     each.sound.toFixed(0),
+    printNumber(each.width, "length", system),
     printNumber(each.length, "length", system),
   ]);
   const words = `alternatives for this point, least power first; ${looked} looked at`;

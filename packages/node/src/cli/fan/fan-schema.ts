@@ -52,6 +52,7 @@ const candidate = record({
   flowToStable: number("flow over the smallest steady flow"),
   energyIndex: number("fan energy index"),
   sound: number("dB(A) of sound power at the outlet"),
+  width: number("m across the cabinet with the room that the fans need"),
   length: number("m along the airflow"),
 });
 
