@@ -13,7 +13,7 @@ export default defineConfig({
         test: {
           name: "unit",
           include: ["packages/*/src/**/*.test.{ts,tsx}", "tests/reference/**/*.test.ts", "tests/house/**/*.test.ts"],
-          testTimeout: 30_000,
+          testTimeout: 90_000,
         },
       },
       {
@@ -21,7 +21,7 @@ export default defineConfig({
         test: {
           name: "browser",
           include: ["tests/browser/**/*.test.ts"],
-          testTimeout: 60_000,
+          testTimeout: 180_000,
           hookTimeout: 120_000,
         },
       },
