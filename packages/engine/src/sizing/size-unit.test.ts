@@ -104,7 +104,8 @@ describe("sizeUnit", () => {
   });
 
   it("keeps what the duty file fixes", () => {
-    const text = `${dutyText()}\nunit:\n  casing:\n    width: 120 in # the old curb\n    panel thickness: 4 in\n`;
+    const wide = dutyText({ rest: "  limits: { shipping width: 12 ft }\n" });
+    const text = `${wide}\nunit:\n  casing:\n    width: 120 in # the old curb\n    panel thickness: 4 in\n`;
     const sizing = sized(text);
     expect(sizing.text).toContain("width: 120 in # the old curb");
     expect(sizing.job.unit.frame.width).toBeCloseTo(120 * 0.0254, 9);
