@@ -102,6 +102,7 @@ describe("a working", () => {
     await figure.click();
     expect(await figure.getAttribute("aria-expanded")).toBe("true");
     const working = part.locator(".working");
+    await working.locator("tbody tr").first().waitFor();
     expect(await working.locator("tbody tr").count()).toBeGreaterThan(0);
     await working.getByRole("button", { name: /how it is worked/ }).click();
     await page.getByRole("dialog", { name: "help" }).waitFor();
