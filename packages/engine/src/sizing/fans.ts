@@ -111,7 +111,7 @@ const cutDiameters = standardFanDiameters.inches
   .flatMap((inches, index) =>
     [1 / 3, 2 / 3].map((share) => inches + share * (standardFanDiameters.inches[index + 1]! - inches)),
   )
-  .map((inches) => (Math.round(inches * 4) / 4) * 0.0254);
+  .map((inches) => (Math.round(inches * 4) / 4) * metresPerInch);
 
 function enteringFlow(rating: UnitRating, index: number): number {
   return rating.sections[index]!.entering.dryAirFlow;

@@ -1,5 +1,6 @@
 import type { Duty } from "#duty/duty";
 import { spliceEdit } from "#form/splice";
+import { metresPerInch } from "#quantity/inch-pound";
 import { printQuantity } from "#quantity/print";
 import type { Finding } from "#rule/finding";
 import { ruleFigure } from "#rule/words";
@@ -76,7 +77,7 @@ function wayOfRule({ entry, value, limit }: Finding): readonly Way[] {
       const needed = field === "limits.serviceSide" ? limit : value;
       const typed =
         rule.quantity === "length"
-          ? `${Math.ceil(needed / 0.0254 + 0.5)} in`
+          ? `${Math.ceil(needed / metresPerInch + 0.5)} in`
           : ruleFigure(needed * 1.01, rule.quantity, "ip").replace(/,/g, "");
       return { path: `duty.${field}`, value: typed, words: "only if the site or the road gives more" };
     });

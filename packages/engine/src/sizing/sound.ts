@@ -1,4 +1,5 @@
 import type { Attenuator } from "#component/attenuator";
+import { metresPerInch } from "#quantity/inch-pound";
 import { printQuantity } from "#quantity/print";
 import { soundOf } from "#unit/sound";
 import type { DraftSection } from "./draft.ts";
@@ -58,7 +59,7 @@ function attenuators(room: Workroom): readonly Built[] {
     .flatMap((record) =>
       record.lengths.map(({ length }) => ({
         attenuator: record.head.name,
-        "baffle length": `${Math.round(length / 0.0254)} in`,
+        "baffle length": `${Math.round(length / metresPerInch)} in`,
       })),
     )
     .map((values, rank) => ({ rank, values }));

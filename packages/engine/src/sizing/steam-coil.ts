@@ -1,3 +1,4 @@
+import { metresPerInch } from "#quantity/inch-pound";
 import { printQuantity } from "#quantity/print";
 import type { SectionRating } from "#section/contract";
 import type { DraftSection, DraftValue } from "./draft.ts";
@@ -47,7 +48,7 @@ function settleCoil(room: Workroom, solved: Solved, section: DraftSection): bool
   const winter = runningRatings(solved, "heating");
   const key = `${section.name}: capacity`;
   const { steamRows, steamFins } = room.limits;
-  const built = surfaces.filter(({ rows, fins }) => rows <= steamRows && fins / 0.0254 <= steamFins);
+  const built = surfaces.filter(({ rows, fins }) => rows <= steamRows && fins / metresPerInch <= steamFins);
   for (const { rows, fins } of built) {
     const values: Record<string, DraftValue> = { ...section.values, rows, fins: `${fins} per in` };
     const trials = tryValues<SectionRating>(room, solved, index, values, winter);
