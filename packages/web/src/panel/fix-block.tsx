@@ -1,6 +1,6 @@
 import { type FindingLine, standingOf } from "#state/finding-lines";
 import { shareText } from "#state/finding-words";
-import { type FixFigures, fixCosts, fixStep } from "#state/fix-words";
+import { type FixFigures, fixCaveat, fixCosts, fixStep } from "#state/fix-words";
 import { useBench } from "#view/use-bench";
 import { useFix } from "#view/use-mending";
 
@@ -43,7 +43,8 @@ function Fix({ line, fix }: { line: FindingLine; fix: FixFigures }) {
   return (
     <div className="fix-block">
       <p>
-        <strong>smallest fix</strong> {fix.words}:{" "}
+        <strong>smallest fix</strong> {fixCaveat(fix)}
+        {fix.words}:{" "}
         <span className="change">
           {fix.before === "" ? "" : `${fix.before} → `}
           {fix.value}

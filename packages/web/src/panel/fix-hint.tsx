@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import type { FindingLine } from "#state/finding-lines";
-import { fixCosts } from "#state/fix-words";
+import { fixCaveat, fixCosts } from "#state/fix-words";
 import { useBench } from "#view/use-bench";
 import { foundFix, useFix } from "#view/use-mending";
 
@@ -16,7 +16,8 @@ export function FixHint({ line }: { line: FindingLine }) {
   if (fix === undefined) return null;
   return (
     <p className="fix-hint">
-      smallest fix: {fix.words} {fix.before === "" ? "" : `${fix.before} → `}
+      smallest fix: {fixCaveat(fix)}
+      {fix.words} {fix.before === "" ? "" : `${fix.before} → `}
       {fix.value}, {price === "no change" ? "at no price" : price}
     </p>
   );

@@ -12,6 +12,11 @@ export function fixStep({ rule }: FindingLine, { path, words, value }: FixFigure
   return { step: `mend ${rule}: ${words} ${value}`, changes: [{ path, typed: value }] };
 }
 
+/** What has to be said before a fix: the duty is the customer's, and no engineer turns it alone. */
+export function fixCaveat({ path }: Pick<FixFigures, "path">): string {
+  return path.startsWith("duty.") ? "only if the duty may change, " : "";
+}
+
 /** What a fix costs: price, mass, length, the fan's pressure; each with what it is, what stays the same left out. */
 export function fixCosts(
   { priceChange, massChange, lengthChange, fanPressureChange }: FixFigures,
