@@ -1,17 +1,12 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it, onTestFinished } from "vitest";
-import { openServedPage, startBrowser } from "./served-page.test-data.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { type PageOptions, servedPages } from "./served-page.test-data.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(() => browser?.close());
+const openedPage = servedPages();
 
-async function opened(...options: Parameters<typeof openServedPage> extends [unknown, ...infer Rest] ? Rest : never) {
-  const served = await openServedPage(browser, ...options);
-  onTestFinished(() => served.close());
-  // The hands come right behind the page.
+/** The page with its hands, which come right behind it. */
+async function opened(options?: PageOptions) {
+  const served = await openedPage(options);
   await served.page.getByRole("slider", { name: /clear length/ }).waitFor();
   return served;
 }

@@ -1,19 +1,8 @@
 import { readFile } from "node:fs/promises";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it, onTestFinished } from "vitest";
-import { openServedPage, startBrowser } from "./served-page.test-data.ts";
+import { describe, expect, it } from "vitest";
+import { servedPages } from "./served-page.test-data.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(() => browser?.close());
-
-async function opened(...options: Parameters<typeof openServedPage> extends [unknown, ...infer Rest] ? Rest : never) {
-  const served = await openServedPage(browser, ...options);
-  onTestFinished(() => served.close());
-  return served;
-}
+const opened = servedPages();
 
 /** ms that a busy machine may take to judge an edit, and to look for a fix. */
 const patience = { timeout: 60_000 };

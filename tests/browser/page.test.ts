@@ -1,18 +1,7 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it, onTestFinished } from "vitest";
-import { openServedPage, startBrowser, typeJobText } from "./served-page.test-data.ts";
+import { describe, expect, it } from "vitest";
+import { servedPages, typeJobText } from "./served-page.test-data.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(() => browser?.close());
-
-async function opened(...options: Parameters<typeof openServedPage> extends [unknown, ...infer Rest] ? Rest : never) {
-  const served = await openServedPage(browser, ...options);
-  onTestFinished(() => served.close());
-  return served;
-}
+const opened = servedPages();
 
 /** The kinds of the sections in a job text, in order. */
 const kindsIn = (text: string) => [...text.matchAll(/^\s+- kind: (.+)$/gm)].map((found) => found[1]);

@@ -7,6 +7,7 @@ import { openJobFolder } from "@oncethrough/node/files/job-folder";
 import { readShopFolder } from "@oncethrough/node/files/shop-folder";
 import { serve } from "@oncethrough/node/server/serve";
 import { type Browser, chromium, type Page } from "playwright-core";
+import { afterAll, beforeAll, onTestFinished } from "vitest";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const siteFolder = join(root, "packages", "web", "dist", "site");
@@ -27,7 +28,7 @@ const browserArguments = [
 ];
 
 /** Starts the browser that `npm test` found. */
-export function startBrowser(): Promise<Browser> {
+function startBrowser(): Promise<Browser> {
   const executablePath = process.env.ONCETHROUGH_BROWSER ?? "/usr/bin/chromium";
   return chromium.launch({ executablePath, args: browserArguments });
 }
@@ -45,14 +46,31 @@ export interface ServedPage {
   readonly close: () => Promise<void>;
 }
 
-interface PageOptions {
+export interface PageOptions {
   readonly width?: number;
   readonly height?: number;
   readonly colorScheme?: "light" | "dark";
 }
 
+/**
+ * One browser for a file of tests. What is given back opens the page for one test, with a server, a folder and a
+ * memory of its own that go when the test has finished.
+ */
+export function servedPages(): (options?: PageOptions) => Promise<ServedPage> {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await startBrowser();
+  });
+  afterAll(() => browser?.close());
+  return async (options) => {
+    const served = await openServedPage(browser, options);
+    onTestFinished(() => served.close());
+    return served;
+  };
+}
+
 /** Serves the built page over the program's own server, and opens it by the printed address. */
-export async function openServedPage(browser: Browser, options: PageOptions = {}): Promise<ServedPage> {
+async function openServedPage(browser: Browser, options: PageOptions = {}): Promise<ServedPage> {
   if (!existsSync(join(siteFolder, "index.html"))) throw new Error("the page is not built: run `npm run build` first");
   const jobs = await mkdtemp(join(tmpdir(), "oncethrough-page-"));
   const file = join(jobs, demo);

@@ -1,18 +1,8 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it, onTestFinished } from "vitest";
-import { openServedPage, startBrowser } from "./served-page.test-data.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { servedPages } from "./served-page.test-data.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(() => browser?.close());
-
-async function opened() {
-  const served = await openServedPage(browser);
-  onTestFinished(() => served.close());
-  return served;
-}
+const opened = servedPages();
 
 /** Types into the field of that name on the leaf of that number, and takes it over. */
 async function say(page: Page, leaf: string, field: string, value: string) {

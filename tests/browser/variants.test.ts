@@ -1,18 +1,7 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it, onTestFinished } from "vitest";
-import { openServedPage, startBrowser } from "./served-page.test-data.ts";
+import { describe, expect, it } from "vitest";
+import { servedPages } from "./served-page.test-data.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(() => browser?.close());
-
-async function opened() {
-  const served = await openServedPage(browser);
-  onTestFinished(() => served.close());
-  return served;
-}
+const opened = servedPages();
 
 describe("variants", () => {
   it("are kept by name, outlive the page, stand side by side with what differs, and are taken back as a step", async () => {

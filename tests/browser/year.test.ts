@@ -1,21 +1,14 @@
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it, onTestFinished } from "vitest";
-import { openServedPage, startBrowser } from "./served-page.test-data.ts";
+import { describe, expect, it, onTestFinished } from "vitest";
+import { servedPages } from "./served-page.test-data.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(() => browser?.close());
+const opened = servedPages();
 
 describe("every hour of the year", () => {
   it("is solved in a worker that can be stopped; an hour picked is drawn in the airway; bad weather is refused", async () => {
-    const served = await openServedPage(browser);
-    onTestFinished(() => served.close());
-    const { page, complaints } = served;
+    const { page, complaints } = await opened();
     const band = page.getByRole("region", { name: "every hour of the year" });
     await band.getByRole("button", { name: /Every hour of the year/ }).press("Enter");
     await band.getByText("synthetic year").first().waitFor();
