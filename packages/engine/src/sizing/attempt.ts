@@ -1,17 +1,18 @@
+import { weighUnit } from "#arrangement/weigh";
 import type { Condition } from "#duty/condition";
 import type { Job } from "#job/job";
 import { readJob } from "#job/read-job";
 import type { Bench } from "#mending/smallest-fix";
 import type { Finding } from "#rule/finding";
 import { findingWords } from "#rule/words";
-import { ratingsOf } from "#unit/rate-unit";
+import { createUnitRating, rateUnit, ratingsOf } from "#unit/rate-unit";
 import { type CabinetChoice, largestAirflow, takeCabinet } from "./cabinet.ts";
 import { draftText } from "./draft.ts";
 import { chooseFanFirst, settleFan } from "./fans.ts";
 import { chooseDischarge, chooseDoors } from "./first-choice.ts";
 import { chooseIntake, settleHood } from "./intake.ts";
 import { settleLiquidCoils } from "./liquid-coil.ts";
-import { mendCabinet, mendDraft } from "./mend-draft.ts";
+import { mendCabinet, mendCabinetFirst, mendDraft } from "./mend-draft.ts";
 import { settleBlades, settleEliminator, settleRail } from "./settle.ts";
 import { smallestChange } from "./smallest-change.ts";
 import { settleSound } from "./sound.ts";
@@ -43,40 +44,61 @@ const mostTogether = 2;
  */
 export function sizeFor(dutyText: string, room: Workroom, cabinet: CabinetChoice, bench: Bench): Attempt {
   chooseAtFirst(room, cabinet);
-  let text = draftText(dutyText, room.draft, room.fixed);
-  let job: Job | undefined;
-  let verdict: Verdict | undefined;
-  let everyCondition = false;
+  let last: Attempt = outcome(room, dutyText, undefined, undefined, []);
   let smallest = 0;
   for (let round = 0; round < mostRounds && room.effort.left > 0; round++) {
     room.effort.left--;
-    const reading = readJob(text, room.catalogue);
-    job = reading.job;
+    const text = draftText(dutyText, room.draft, room.fixed);
+    const { job, problems } = readJob(text, room.catalogue);
     if (job === undefined) {
-      return outcome(
-        room,
-        text,
-        job,
-        undefined,
-        reading.problems.map((each) => `${each.path}: ${each.problem}; ${each.allowed}`),
-      );
+      const words = problems.map((each) => `${each.path}: ${each.problem}; ${each.allowed}`);
+      return outcome(room, text, job, undefined, words);
     }
-    const conditions = everyCondition ? job.conditions : telling(job.conditions);
-    const solved: Solved = { unit: job.unit, ratings: ratingsOf(job.unit, conditions) };
-    const isSettled = !settleAll(room, solved);
-    if (isSettled && everyCondition) {
-      verdict = judgeDraft(job, solved.ratings, bench.profile);
-      const isHeld = verdict.failing.length === 0 && verdict.missed.length === 0 && room.obstacles.size === 0;
-      if (isHeld) return outcome(room, text, job, verdict, []);
-      const mended = mendTilChanged(dutyText, text, room, solved, verdict);
-      const widened = !mended && mendCabinet(room, solved, verdict);
-      const mayTry = !widened && verdict.failing.length <= mostTogether && room.obstacles.size === 0;
-      const isChanged = mended || (mayTry && smallest++ < mostSmallest && smallestChange(room, text, bench));
-      if (!isChanged) return outcome(room, text, job, verdict, []);
-    } else if (isSettled) everyCondition = true;
-    text = draftText(dutyText, room.draft, room.fixed);
+    last = outcome(room, text, job, undefined, ["the choices did not come to rest"]);
+    const solved = settled(room, job);
+    if (solved === undefined) continue;
+    const judged = judgedOnItsRail(dutyText, room, job, solved, bench);
+    const { verdict } = judged;
+    last = outcome(room, judged.text, judged.job, verdict, []);
+    if (last.obstacles.length === 0 || mendCabinetFirst(room, solved, verdict)) return last;
+    if (mendTilChanged(dutyText, judged.text, room, solved, verdict)) continue;
+    if (mendCabinet(room, solved, verdict)) return last;
+    const mayTry = verdict.failing.length <= mostTogether && room.obstacles.size === 0 && smallest++ < mostSmallest;
+    if (!mayTry || !smallestChange(room, judged.text, bench)) return last;
   }
-  return outcome(room, text, job, verdict, verdict === undefined ? ["the choices did not come to rest"] : []);
+  return last;
+}
+
+/** The draft solved at every condition where its choices have come to rest; undefined where one of them was changed. */
+function settled(room: Workroom, { unit, conditions }: Job): Solved | undefined {
+  const built = room.draft.sections.map(({ values }) => JSON.stringify(values));
+  const first = ratingsOf(unit, telling(conditions));
+  if (settleAll(room, { unit, ratings: first, built })) return undefined;
+  let last = first.at(-1);
+  const ratings = conditions.map((condition) => {
+    const known = first.find((rating) => rating.condition === condition);
+    last = known ?? rateUnit(unit, condition, createUnitRating(unit, condition, last));
+    return last;
+  });
+  const solved = { unit, ratings, built };
+  return settleAll(room, solved) ? undefined : solved;
+}
+
+interface Judged {
+  readonly text: string;
+  readonly job: Job;
+  readonly verdict: Verdict;
+}
+
+/** The unit on a rail that takes its traps, judged. The rail carries the machine and changes nothing of its air. */
+function judgedOnItsRail(dutyText: string, room: Workroom, job: Job, { ratings }: Solved, bench: Bench): Judged {
+  const weigh = ({ unit, duty, conditions }: Job) => weighUnit(unit, duty, conditions, ratings);
+  const weighing = weigh(job);
+  const isHigher = settleRail(room, weighing);
+  const text = draftText(dutyText, room.draft, room.fixed);
+  const onRail = (isHigher ? readJob(text, room.catalogue).job : undefined) ?? job;
+  const verdict = judgeDraft(onRail, ratings, isHigher ? weigh(onRail) : weighing, bench.profile);
+  return { text, job: onRail, verdict };
 }
 
 /** Stricter limits need not change the draft at once: they are tightened on until it does, with what is solved already. */
@@ -111,13 +133,12 @@ function telling(conditions: readonly Condition[]): readonly Condition[] {
   );
 }
 
-/** Every step once, in airflow order; gives whether any changed the draft. */
+/** Every step that the air decides, once, in airflow order; gives whether any changed the draft. */
 function settleAll(room: Workroom, solved: Solved): boolean {
   const steps = [settleHood, settleBlades, settleSteamCoils, settleLiquidCoils, settleFan];
   if (steps.map((step) => step(room, solved)).some(Boolean)) return true;
-  // An eliminator only when no coil that stays dry behind was found; attenuators for the fan that was chosen; the rail
-  // when nothing moves its trap any more.
-  return settleEliminator(room, solved) || settleSound(room, solved) || settleRail(room, solved);
+  // An eliminator only when no coil that stays dry behind was found; attenuators for the fan that was chosen.
+  return settleEliminator(room, solved) || settleSound(room, solved);
 }
 
 function outcome(

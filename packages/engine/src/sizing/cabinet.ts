@@ -109,6 +109,7 @@ function frameSide(room: Workroom, typed: DraftValue): number | undefined {
 }
 
 const widthReader = {
+  name: "width",
   fields: { width: { type: "quantity", quantity: "length", meaning: "" } },
 } as unknown as SectionKind;
 

@@ -63,6 +63,9 @@ function firstCount(
   return counts.find((count) => count >= needed) ?? counts.at(-1) ?? 1;
 }
 
+/** Share by which what the fan has to add may move before a better one is looked for. */
+const sameRise = 0.08;
+
 /** The fan with least power at the hardest condition, steady, within its class, its motor never overloaded. */
 export function settleFan(room: Workroom, solved: Solved): boolean {
   let changed = false;
@@ -72,37 +75,103 @@ export function settleFan(room: Workroom, solved: Solved): boolean {
 
 function settle(room: Workroom, solved: Solved, section: DraftSection): boolean {
   const index = indexOf(solved.unit, section.name);
-  const hardest = hardestOf(runningRatings(solved), index);
+  const running = runningRatings(solved);
+  const hardest = hardestOf(running, index);
   const key = `${section.name}: selection`;
   if (hardest === undefined) {
     room.obstacles.set(key, "no condition could be solved for the fan");
     return false;
   }
-  const running = runningRatings(solved);
   const least = running.reduce((found, each) =>
     enteringFlow(each, index) < enteringFlow(found, index) ? each : found,
   );
-  // What does at the hardest condition must also stand the least flow, where a fan is nearest to its peak.
-  const candidates = [undefined, cutDiameters]
-    .map((diameters) => () => {
-      const standing = new Set(candidatesFor(room, solved, section, index, least, diameters).map(nameOf));
-      return candidatesFor(room, solved, section, index, hardest, diameters).filter((each) =>
-        standing.has(nameOf(each)),
-      );
-    })
-    .reduce<readonly Found[]>((found, look) => (found.length > 0 ? found : look()), []);
-  if (candidates.some((each) => isSame(each.candidate, each.motor, section.values, candidates[0]!.candidate))) {
-    room.obstacles.delete(key);
-    return false;
-  }
-  const chosen = pick(room, candidates);
+  const places = { solved, section, index, hardest, least };
+  // A fan that was chosen and does stays, with what class and motor it needs now: its task changes by a hair from round to round.
+  const before = room.fanRises.get(section.name);
+  const isAlike = before !== undefined && Math.abs(riseOf(hardest, index) / before - 1) < sameRise;
+  const [standing] = isAlike ? standingFans(room, places, presentLook(room, places)) : [];
+  const chosen =
+    standing ??
+    pick(
+      room,
+      firstOf(looks(room, places), (look) => standingFans(room, places, look)),
+    );
   if (chosen === undefined) {
     room.obstacles.set(key, "no wheel of the catalogue that fits the cabinet reaches the pressure steadily");
     return false;
   }
   room.obstacles.delete(key);
+  if (standing === undefined) room.fanRises.set(section.name, riseOf(hardest, index));
   const { candidate, motor } = chosen;
   return choose(room, section, typedValues(candidate, motor), reasons(room, candidate, hardest));
+}
+
+/** Where a fan stands, and the conditions that decide about it. */
+interface FanPlace {
+  readonly solved: Solved;
+  readonly section: DraftSection;
+  readonly index: number;
+  readonly hardest: UnitRating;
+  readonly least: UnitRating;
+}
+
+/** What is looked at. */
+interface Look {
+  readonly wheels: readonly FanWheel[];
+  readonly counts: readonly number[];
+  readonly motors: readonly string[];
+  /** m; the standard sizes where left out. */
+  readonly diameters?: readonly number[];
+}
+
+function firstOf<Item, Result>(items: readonly Item[], look: (item: Item) => readonly Result[]): readonly Result[] {
+  for (const item of items) {
+    const found = look(item);
+    if (found.length > 0) return found;
+  }
+  return [];
+}
+
+/** The fans that do at the hardest condition and stand the least flow, where a fan is nearest to its peak. */
+function standingFans(room: Workroom, place: FanPlace, look: Look): readonly Found[] {
+  const found = candidatesFor(room, place, place.hardest, look);
+  if (found.length === 0) return [];
+  const each = <Value>(of: (each: Found) => Value) => [...new Set(found.map(of))];
+  const again: Look = {
+    wheels: each(({ candidate }) => candidate.wheel),
+    diameters: each(({ candidate }) => candidate.diameter),
+    counts: each(({ candidate }) => candidate.count),
+    motors: each(({ motor }) => motor),
+  };
+  const standing = new Set(candidatesFor(room, place, place.least, again).map(nameOf));
+  return found.filter((candidate) => standing.has(nameOf(candidate)));
+}
+
+/** Every fan that may be: of the standard sizes first; then of those between. */
+function looks(room: Workroom, { section }: FanPlace): readonly Look[] {
+  const known = room.fixed.sections?.[room.draft.sections.indexOf(section)]?.values ?? {};
+  const names = known.wheel === undefined ? room.catalogue.names("fan wheel") : [String(known.wheel)];
+  const redundancy = room.duty.redundancy.airflowWithOneFanOut;
+  const free = redundancy > 0 ? [2, 3, 4, 5, 6, 8, 9, 10, 12, 14, 15, 16, 18, 20] : [1, 2, 3, 4];
+  const all: Look = {
+    wheels: names
+      .map((name) => room.catalogue.component("fan wheel", name) as FanWheel)
+      .filter(({ arrangement }) => redundancy === 0 || arrangement === "plenum wheel"),
+    counts: known.count === undefined ? free : [Number(known.count)],
+    motors: known.motor === undefined ? motors : [String(known.motor)],
+  };
+  return [all, { ...all, diameters: cutDiameters }];
+}
+
+/** The fan of the draft alone. */
+function presentLook(room: Workroom, { solved, section, index }: FanPlace): Look {
+  const values = readValues(room, solved.unit.sections[index]!.behaviour, section.values) as unknown as FanValues;
+  const { wheel, count, diameter, motor } = values;
+  return { wheels: [wheel], counts: [count], diameters: [diameter], motors: [motor.head.name] };
+}
+
+function riseOf(rating: UnitRating, index: number): number {
+  return -rating.sections[index]!.totalPressureLoss;
 }
 
 /** m, between the standard sizes: wheels of the next size cut smaller, where no standard one stands every flow. */
@@ -128,57 +197,55 @@ interface Found {
 }
 
 function hardestOf(ratings: readonly UnitRating[], index: number): UnitRating | undefined {
-  return ratings.reduce<UnitRating | undefined>((found, each) => {
-    const rise = (rating: UnitRating) => -rating.sections[index]!.totalPressureLoss;
-    return found === undefined || rise(each) > rise(found) ? each : found;
-  }, undefined);
+  return ratings.reduce<UnitRating | undefined>(
+    (found, each) => (found === undefined || riseOf(each, index) > riseOf(found, index) ? each : found),
+    undefined,
+  );
 }
+
+/** Plenum wheels sit on their motors' shafts; housed wheels are led by belts, their motors of the usual speed beside them. */
+const builds = [
+  { drive: "belt", of: (wheel: FanWheel) => wheel.arrangement !== "plenum wheel", motors: motors.slice(0, 1) },
+  { drive: "direct", of: (wheel: FanWheel) => wheel.arrangement === "plenum wheel", motors },
+] as const;
 
 function candidatesFor(
   room: Workroom,
-  { unit }: Solved,
-  section: DraftSection,
-  index: number,
-  hardest: UnitRating,
-  diameters: readonly number[] | undefined,
+  { solved: { unit }, section, index }: FanPlace,
+  at: UnitRating,
+  look: Look,
 ): readonly Found[] {
   const { behaviour } = unit.sections[index]!;
-  const known = room.fixed.sections?.[room.draft.sections.indexOf(section)]?.values ?? {};
-  const names = known.wheel === undefined ? room.catalogue.names("fan wheel") : [String(known.wheel)];
-  const wheels = names.map((name) => room.catalogue.component("fan wheel", name) as FanWheel);
-  const redundancy = room.duty.redundancy.airflowWithOneFanOut;
-  const free = redundancy > 0 ? [2, 3, 4, 5, 6, 8, 9, 10, 12, 14, 15, 16, 18, 20] : [1, 2, 3, 4];
-  const counts = known.count === undefined ? free : [Number(known.count)];
-  const lines = known.motor === undefined ? motors : [String(known.motor)];
-  const rise = -hardest.sections[index]!.totalPressureLoss + room.duty.externalStatic.reserve;
-  return lines.flatMap((motor) => {
-    const record = room.catalogue.component("motor", motor) as Motor;
-    const values = { ...readValues(room, behaviour, section.values), motor: record } as unknown as FanValues;
-    const { candidates } = selectFans({
-      frame: unit.frame,
-      air: hardest.sections[index]!.entering,
-      at: { condition: hardest.condition, operation: hardest.operation },
-      rise,
-      values,
-      wheels: redundancy > 0 ? wheels.filter((wheel) => wheel.arrangement === "plenum wheel") : wheels,
-      counts,
-      motorReserve: room.limits.motorReserve,
-      ...(diameters === undefined ? {} : { diameters }),
-      drives: motor === motors[0] ? ["belt", "direct"] : ["direct"],
-      pressureToPeak: room.limits.fanPressureToPeak,
+  const values = readValues(room, behaviour, section.values) as unknown as FanValues;
+  const rise = riseOf(at, index) + room.duty.externalStatic.reserve;
+  const found = builds.flatMap((build) => {
+    const wheels = look.wheels.filter(build.of);
+    const lines = look.motors.filter((motor) => !motors.includes(motor) || build.motors.includes(motor));
+    if (wheels.length === 0) return [];
+    return lines.flatMap((motor) => {
+      const { candidates } = selectFans({
+        frame: unit.frame,
+        air: at.sections[index]!.entering,
+        at: { condition: at.condition, operation: at.operation },
+        rise,
+        values: { ...values, motor: room.catalogue.component("motor", motor) as Motor },
+        wheels,
+        counts: look.counts,
+        motorReserve: room.limits.motorReserve,
+        ...(look.diameters === undefined ? {} : { diameters: look.diameters }),
+        drives: [build.drive],
+        pressureToPeak: room.limits.fanPressureToPeak,
+      });
+      return candidates.map((candidate) => ({ candidate, motor }));
     });
-    // Plenum wheels sit on their motors' shafts; housed wheels are led by belts, their motors beside them.
-    const usual = candidates.filter(
-      ({ wheel, drive }) => (wheel.arrangement === "plenum wheel") === (drive === "direct"),
-    );
-    const { arrayMotorPower, fanEnergyIndex } = room.limits;
-    return usual
-      .filter(({ count, motorPower }) => count === 1 || motorPower <= arrayMotorPower * (1 + 1e-4))
-      .filter(({ energyIndex, motorPower }) =>
-        isRegulated(energyIndex, motorPower) ? energyIndex >= fanEnergyIndex : true,
-      )
-      .map((candidate) => ({ candidate, motor }));
   });
+  return found.filter(({ candidate }) => isAllowed(room, candidate));
+}
+
+/** Motors of an array as small as the owner wants them, the index as high. */
+function isAllowed({ limits }: Workroom, { count, motorPower, energyIndex }: FanCandidate): boolean {
+  if (count > 1 && motorPower > limits.arrayMotorPower * (1 + 1e-4)) return false;
+  return !isRegulated(energyIndex, motorPower) || energyIndex >= limits.fanEnergyIndex;
 }
 
 /** True where the fan has an index, and a motor from a horsepower up. */
@@ -210,17 +277,6 @@ function typedValues(candidate: FanCandidate, motor: string): Record<string, Dra
     motor: candidate.drive === "belt" ? undefined : motor,
     "motor power": `${Number((candidate.motorPower / wattsPerHorsepower).toFixed(2))} hp`,
   };
-}
-
-/** The fan in the draft is among those that do, and needs hardly more power than the best. */
-function isSame(
-  candidate: FanCandidate,
-  motor: string,
-  values: Readonly<Record<string, DraftValue>>,
-  best: FanCandidate,
-): boolean {
-  if (candidate.electricPower > best.electricPower * (1 + 2 * alike)) return false;
-  return Object.entries(typedValues(candidate, motor)).every(([name, value]) => String(values[name]) === String(value));
 }
 
 function reasons(room: Workroom, candidate: FanCandidate, hardest: UnitRating): string {

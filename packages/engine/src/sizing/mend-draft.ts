@@ -120,15 +120,22 @@ const menders: Readonly<Record<string, Mender>> = {
   "spring deflection": softerSprings,
 };
 
-/** Changes the draft, or its aims, for the first of the missed rules for which a step knows what to do. */
+/**
+ * Changes the draft, or its aims, for every missed rule for which a step knows what to do; each step once, since several
+ * rules ask for the same.
+ */
 export function mendDraft(room: Workroom, solved: Solved, { failing, missed }: Verdict): boolean {
   // While there is no fan at all, what its rules say of the one that stands there is no use.
   const hasFan = ![...room.obstacles.keys()].some((key) => key.endsWith(": selection"));
+  const taken = new Set<Mender>();
+  let changed = false;
   for (const finding of failing) {
-    if (!hasFan && finding.entry.rule.of.includes("fan")) continue;
-    if (menders[finding.entry.rule.id]?.({ room, solved, finding }) === true) return true;
+    const mender = menders[finding.entry.rule.id];
+    if (mender === undefined || taken.has(mender) || (!hasFan && finding.entry.rule.of.includes("fan"))) continue;
+    taken.add(mender);
+    changed = mender({ room, solved, finding }) || changed;
   }
-  return hasFan && missed.some((words) => words.includes("with a fan out")) && moreForTheOthers(room);
+  return changed || (hasFan && missed.some((words) => words.includes("with a fan out")) && moreForTheOthers(room));
 }
 
 /** With one fan out the others need stronger motors than with all. */
@@ -157,6 +164,26 @@ const faceRules: Readonly<Record<string, number>> = {
   "pressure within the unit": faceOfPressure,
   "fan power limit": faceOfPressure,
 };
+
+/** What no step mends within a cross-section, whatever else is chosen; and by how much it may still hang on something else. */
+const ofTheCabinet: Readonly<Record<string, number>> = {
+  "cooling face velocity": 1.02,
+  "heating face velocity": 1.02,
+  "filter panel velocity": 1.02,
+  "pressure within the unit": 1.5,
+  "widest piece": 1,
+  "unit fits the site, widest": 1,
+  "highest piece": 1,
+  "unit fits the site, highest": 1,
+};
+
+/** As `mendCabinet`, where the cross-section is hopeless: nothing else need be mended for it. */
+export function mendCabinetFirst(room: Workroom, solved: Solved, verdict: Verdict): boolean {
+  const isHopeless = verdict.failing.some(
+    ({ entry, value, limit }) => value > limit * (ofTheCabinet[entry.rule.id] ?? Number.POSITIVE_INFINITY),
+  );
+  return isHopeless && mendCabinet(room, solved, verdict);
+}
 
 /** Asks of the next cabinet what this one lacked: a larger face, or less width or height. Gives whether it lacked any. */
 export function mendCabinet({ limits }: Workroom, { unit }: Solved, { failing }: Verdict): boolean {

@@ -1,4 +1,5 @@
-import { weighUnit } from "#arrangement/weigh";
+import type { SectionTrap } from "#arrangement/trap";
+import type { Weighing } from "#arrangement/weigh";
 import { proposeBladeAngles } from "#design/blade-angles";
 import { metresPerInch as inch } from "#quantity/inch-pound";
 import { printQuantity } from "#quantity/print";
@@ -100,15 +101,9 @@ function shortenFan(room: Workroom, over: string): boolean {
   return choose(room, fan, { "upstream space": "6 in" }, because);
 }
 
-/** A rail high enough for the deepest trap. */
-export function settleRail(room: Workroom, { unit, ratings }: Solved): boolean {
-  const { traps } = weighUnit(
-    unit,
-    room.duty,
-    ratings.map((rating) => rating.condition),
-    ratings,
-  );
-  const deepest = traps.reduce<(typeof traps)[number] | undefined>(
+/** A rail high enough for the deepest trap of the unit that was weighed. */
+export function settleRail(room: Workroom, { traps }: Weighing): boolean {
+  const deepest = traps.reduce<SectionTrap | undefined>(
     (found, each) => (found === undefined || each.railNeeded > found.railNeeded ? each : found),
     undefined,
   );

@@ -48,8 +48,9 @@ const mostSolved = 50;
  * nearest duties that work. Deterministic; what the file fixes stays.
  */
 export function sizeUnit(text: string, catalogue: Catalogue, profile: Profile): Sizing {
-  const sizing = sizeOnce(text, catalogue, profile);
-  const works = (changed: string) => sizeOnce(changed, catalogue, profile).outcome === "unit";
+  const bench = { catalogue, profile, books: undefined, readings: new Map() };
+  const sizing = sizeOnce(text, bench);
+  const works = (changed: string) => sizeOnce(changed, bench).outcome === "unit";
   switch (sizing.outcome) {
     case "no cabinet": {
       const { words, nearest } = sizing.misfit;
@@ -77,12 +78,13 @@ type Once =
   | { readonly outcome: "no unit"; readonly duty: Duty; readonly nearest: Attempt };
 
 /** Sizes without looking for other duties. */
-function sizeOnce(text: string, catalogue: Catalogue, profile: Profile): Once {
+function sizeOnce(text: string, bench: SizingBench): Once {
+  const { catalogue, profile } = bench;
   const { duty, fixed, defaults, problems } = readDutyFile(text, catalogue);
   if (duty === undefined) return { outcome: "not read", problems };
   const contradictions = [...contradictionsOf(duty), ...dutyContradictions(duty, profile)];
   if (contradictions.length > 0) return { outcome: "contradiction", contradictions, choices: [] };
-  const task = { text, duty, fixed, bench: { catalogue, profile, books: undefined } };
+  const task = { text, duty, fixed, bench };
   let nearest: Attempt | undefined;
   // What only advice asks gives way where nothing is found otherwise.
   for (const limits of [sizeLimitsOf(profile), relaxedLimitsOf(profile)]) {
@@ -107,7 +109,12 @@ interface Task {
   readonly text: string;
   readonly duty: Duty;
   readonly fixed: FixedUnit;
-  readonly bench: Bench;
+  readonly bench: SizingBench;
+}
+
+/** What every search of one sizing is made with. */
+interface SizingBench extends Bench {
+  readonly readings: Workroom["readings"];
 }
 
 function nearer(one: Attempt | undefined, other: Attempt): Attempt {
@@ -124,7 +131,7 @@ function search({ text, duty, fixed, bench }: Task, limits: SizeLimits): Attempt
   let alike = 0;
   let last: string | undefined;
   for (let count = 0; count < mostCabinets; count++) {
-    const room = workroom(duty, bench.catalogue, aims, fixed, effort);
+    const room = workroom(duty, bench, aims, fixed, effort);
     const cabinet = nextCabinet(cabinetChoices(room), tried, roomNeeded);
     if (cabinet === undefined) break;
     const { leastArea, mostWidth, mostHeight } = aims;
@@ -151,8 +158,8 @@ function search({ text, duty, fixed, bench }: Task, limits: SizeLimits): Attempt
   return nearest;
 }
 
-function misfitOf({ duty, fixed, bench: { catalogue } }: Task, limits: SizeLimits): Contradiction {
-  const choicesFor = (each: Duty, known: FixedUnit) => cabinetChoices(workroom(each, catalogue, { ...limits }, known));
+function misfitOf({ duty, fixed, bench }: Task, limits: SizeLimits): Contradiction {
+  const choicesFor = (each: Duty, known: FixedUnit) => cabinetChoices(workroom(each, bench, { ...limits }, known));
   const [best] = choicesFor({ ...duty, limits: { ...duty.limits, ...unlimited } }, noUnitFixed);
   return noCabinet(duty, best?.frame, (each) => choicesFor(each, fixed).length > 0);
 }
@@ -166,7 +173,7 @@ const unlimited = {
 
 function workroom(
   duty: Duty,
-  catalogue: Catalogue,
+  { catalogue, readings }: SizingBench,
   limits: Aims,
   fixed: FixedUnit,
   effort = { left: mostSolved },
@@ -181,6 +188,8 @@ function workroom(
     draft,
     effort,
     pins: new Map(),
+    fanRises: new Map(),
+    readings,
     choices: new Map(),
     obstacles: new Map(),
   };

@@ -25,7 +25,7 @@ export interface Trial<Rating extends SectionRating> {
   readonly shortfalls: readonly Shortfall[];
 }
 
-/** Rates a section with other values where it stands; undefined when they do not make one. */
+/** Rates a section with other values where it stands; undefined when they do not make one. As it is built it is not rated again. */
 export function tryValues<Rating extends SectionRating>(
   room: Workroom,
   solved: Solved,
@@ -33,9 +33,22 @@ export function tryValues<Rating extends SectionRating>(
   values: Readonly<Record<string, DraftValue>>,
   ratings: readonly UnitRating[],
 ): readonly Trial<Rating>[] | undefined {
-  const { behaviour } = solved.unit.sections[index]!;
+  const { behaviour, design: present } = solved.unit.sections[index]!;
+  if (JSON.stringify(values) === solved.built[index])
+    return ratings.map((rating) => read(behaviour, present, rating, index));
   const design = builtSection(room, behaviour, values, solved.unit.frame);
   return design === undefined ? undefined : ratings.map((rating) => tryDesign(behaviour, design, rating, index));
+}
+
+/** What the section of the unit itself came to. */
+function read<Rating extends SectionRating>(
+  kind: SectionKind,
+  design: unknown,
+  { sections, condition, operation }: UnitRating,
+  index: number,
+): Trial<Rating> {
+  const rating = sections[index] as Rating;
+  return { rating, shortfalls: kind.shortfalls?.(design, rating, { condition, operation }) ?? [] };
 }
 
 function tryDesign<Rating extends SectionRating>(

@@ -1,4 +1,4 @@
-import { weighUnit } from "#arrangement/weigh";
+import type { Weighing } from "#arrangement/weigh";
 import type { Job } from "#job/job";
 import { type Check, judgeUnit } from "#rule/check";
 import { type Finding, failsUnit, sortedFindings } from "#rule/finding";
@@ -18,11 +18,10 @@ export interface Verdict {
   readonly missed: readonly string[];
 }
 
-/** Judges a job that has been solved at all its conditions. */
-export function judgeDraft(job: Job, ratings: readonly UnitRating[], profile: Profile): Verdict {
-  const { unit, duty, conditions, waivers } = job;
+/** Judges a job that has been solved at all its conditions, and weighed. */
+export function judgeDraft(job: Job, ratings: readonly UnitRating[], weighing: Weighing, profile: Profile): Verdict {
+  const { unit, duty, waivers } = job;
   const excess = ratingsOf(unit, largestFlowConditions(ratings), ratings[0]);
-  const weighing = weighUnit(unit, duty, conditions, ratings);
   const check = judgeUnit({ unit, duty, wanted: ratings, excess, weighing }, rules, profile, waivers);
   const missed = ratings.flatMap((rating) => {
     if (!rating.solved) return [`${rating.condition.name}: ${rating.reason}`];

@@ -33,16 +33,22 @@ export interface Workroom {
   readonly effort: { left: number };
   /** By the section's name, or `cabinet`: values that mend a rule and that no step turns back. */
   readonly pins: Map<string, Record<string, DraftValue>>;
+  /** Pa that each fan had to add when it was chosen, by the section's name. */
+  readonly fanRises: Map<string, number>;
+  /** Values of sections as they were read, by kind and text: the same are read again and again. */
+  readonly readings: Map<string, Readonly<Record<string, unknown>>>;
   /** By what was chosen; a later choice takes the place of an earlier one. */
   readonly choices: Map<string, Choice>;
   /** What stands in the way, until something is changed about it. */
   readonly obstacles: Map<string, string>;
 }
 
-/** The draft made ready and solved at every condition of the duty. */
+/** The draft made ready and solved. */
 export interface Solved {
   readonly unit: Unit;
   readonly ratings: readonly UnitRating[];
+  /** The values, as they were typed, of which each section was built. */
+  readonly built: readonly string[];
 }
 
 /** Sections of a kind, in airflow order. */
@@ -148,8 +154,15 @@ export function readValues(
   values: Readonly<Record<string, DraftValue>>,
 ): Readonly<Record<string, unknown>> | undefined {
   const { component, names: componentNames } = room.catalogue;
-  const reading = readForm(JSON.stringify(values), kind.fields, { component, componentNames });
-  return reading.ok ? (reading.values as Readonly<Record<string, unknown>>) : undefined;
+  const typed = JSON.stringify(values);
+  const key = `${kind.name} ${typed}`;
+  const known = room.readings.get(key);
+  if (known !== undefined) return known;
+  const reading = readForm(typed, kind.fields, { component, componentNames });
+  if (!reading.ok) return undefined;
+  const read = reading.values as Readonly<Record<string, unknown>>;
+  room.readings.set(key, read);
+  return read;
 }
 
 /** Values that were read, built into a frame; undefined when the frame does not take them. */
