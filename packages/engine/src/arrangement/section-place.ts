@@ -87,16 +87,17 @@ const stubOutside = 40;
 const stubWall = 0.004;
 
 /** A pipe from what it joins through the wall, sealed in a sleeve. */
-function pipePart({ key, name, face, box, reach = 0 }: WallPart, thickness: number): SectionPart {
+function pipePart({ key, name, face, box, reach = 0, fittings }: WallPart, thickness: number): SectionPart {
   const inward = 1000 * reach;
   const width = inward + thickness + stubOutside;
   const y = face === "right" ? box.y - thickness - stubOutside : box.y - inward;
   const diameter = box.length / 1000;
   const volume = Math.PI * (diameter - stubWall) * stubWall * (width / 1000);
-  return solidPart(key, name, "pipe", "steel", { ...box, y, width }, Math.max(0, volume), {
+  const pipe = solidPart(key, name, "pipe", "steel", { ...box, y, width }, Math.max(0, volume), {
     form: roundForm("y"),
     shares: true,
   });
+  return fittings === undefined ? pipe : { ...pipe, fittings };
 }
 
 /** mm that a fixture stands out of the wall. */

@@ -34,6 +34,7 @@ export function serviceSpaces(
   return [
     ...coilPulls(unit, placed),
     ...accessSpaces(unit, placed, swings),
+    ...farPipeSpaces(unit, placed),
     ...electricalSpaces(unit, placed, voltage),
   ];
 }
@@ -109,6 +110,35 @@ function accessSpaces(
       ];
     }),
   );
+}
+
+/** Before pipes that go through the wall across from the service side: a person has to join, vent and drain them there. */
+function farPipeSpaces(unit: Unit, placed: readonly PlacedSection[]): readonly ServiceSpace[] {
+  const side = unit.frame.hand === "right" ? "left" : "right";
+  return placed.flatMap(({ section, part }) => {
+    const pipes = part.children.filter(
+      ({ kind, place, size }) =>
+        kind === "pipe" && (side === "right" ? place.y < 0 : place.y + size.y > 1000 * unit.frame.width),
+    );
+    const first = pipes[0];
+    if (first === undefined) return [];
+    const from = Math.min(...pipes.map(({ place }) => place.x));
+    const to = Math.max(...pipes.map(({ place, size }) => place.x + size.x));
+    const top = Math.max(...pipes.map(({ place, size }) => place.z + size.z));
+    const level = 1000 * serviceClearance.level;
+    const length = Math.max(to - from, level);
+    return [
+      {
+        key: `${section.name}/far connections/access`,
+        section: section.name,
+        part: first.key,
+        use: "access" as const,
+        name: `${section.name}, before its connections on the ${side}`,
+        ...beside(unit, side, level, { x: (from + to - length) / 2, z: 0, length, height: top }),
+        source: sourceOf(serviceClearance),
+      },
+    ];
+  });
 }
 
 /** Before every disconnect, from what a person stands on: the bottom of the rail. */

@@ -13,11 +13,28 @@ export function connectionsOf({ sections, whole }: Arrangement): readonly Part[]
   const fitted = whole.children.find(({ key }) => key === "fitted")?.children ?? [];
   const own = sections.flatMap(({ part, section }) => [
     ...part.children.filter(
-      ({ kind, key }) => (kind === "pipe" && /connection|drain/.test(key)) || key.endsWith("/disconnect"),
+      (each) =>
+        (each.kind === "pipe" && /connection|drain/.test(each.key) && !isTapping(each)) ||
+        each.key.endsWith("/disconnect"),
     ),
     ...fitted.filter((trap) => trap.kind === "trap" && trap.section === section.name),
   ]);
   return own.sort((one, other) => placeAlong(one) - placeAlong(other) || one.place.z - other.place.z);
+}
+
+/** A small pipe beside a connection, with its vent, drain valve or vacuum breaker: told with the connection. */
+function isTapping({ kind, fittings }: Part): boolean {
+  return kind === "pipe" && fittings.length > 0;
+}
+
+/** What is told of a connection's tapping: the one of the same coil's same header. */
+function tappingWords({ sections }: Arrangement, connection: Part): string {
+  const own = sections.find(({ section }) => section.name === connection.section)?.part.children ?? [];
+  const coil = / \d+$/.exec(connection.key)?.[0] ?? "none";
+  const tapping = own.find(
+    (each) => isTapping(each) && each.key.endsWith(coil) && placeAlong(each) === placeAlong(connection),
+  );
+  return tapping === undefined ? "" : `; ${tapping.fittings.join(", ")}`;
 }
 
 /** mm along the airflow, whole: what stands over one another has one place. */
@@ -34,10 +51,27 @@ const between = 2.2 * radius;
  * doors, moved apart no more than they need, each with a line to what it names.
  */
 export function connectionBalloons(unit: Unit, arrangement: Arrangement, textScale: number): readonly DisplayItem[] {
+  const numbered = connectionsOf(arrangement).map((part, index) => ({ part, number: index + 1 }));
+  return ([-1, 1] as const).flatMap((outside) => {
+    const own = numbered.filter(({ part }) => sideOf(unit, part) === outside);
+    return balloonsBeside(own, arrangement, outside, textScale);
+  });
+}
+
+/** On which side a connection stands out: -1 on the right one. */
+function sideOf(unit: Unit, { place, size }: Part): -1 | 1 {
+  return place.y + size.y / 2 < 500 * unit.frame.width ? -1 : 1;
+}
+
+function balloonsBeside(
+  numbered: readonly Numbered[],
+  arrangement: Arrangement,
+  outside: -1 | 1,
+  textScale: number,
+): readonly DisplayItem[] {
   const view: View = { side: "plan", width: 0 };
-  const columns = columnsOf(connectionsOf(arrangement).map((part, index) => ({ part, number: index + 1 })));
+  const columns = columnsOf(numbered);
   const ends = columns.map((column) => onPaper(view, outerEnd(column[0]!.part)));
-  const outside = unit.frame.hand === "right" ? -1 : 1;
   const row = rowBeyond(arrangement, ends, outside) + outside * (radius + 12) * textScale;
   const places = spread(
     ends.map(([x]) => x),
@@ -149,7 +183,8 @@ export function connectionTable(
         part.kind === "box"
           ? ""
           : dimensionText(Math.min(part.size.x, part.kind === "trap" ? part.size.y : part.size.z) / 1000, system);
-      const name = part.section === undefined ? part.name : `${part.section}: ${part.name}`;
+      const own = `${part.name}${tappingWords(arrangement, part)}`;
+      const name = part.section === undefined ? own : `${part.section}: ${own}`;
       return [
         String(index + 1),
         name,

@@ -138,6 +138,8 @@ export interface WallPart {
   readonly reach?: number;
   /** What a fixture on the outside is ordered by. */
   readonly bought?: string;
+  /** Bought things on a pipe, one of each: a valve, a vent. */
+  readonly fittings?: readonly string[];
 }
 
 /** What a section is built of. */

@@ -37,7 +37,7 @@ export function serviceDoor(
   };
 }
 
-/** A pipe through the service side at `x` and `z` m of the section: a stub on the outside that the site's pipe is joined to. */
+/** A pipe through the service side, or through the `face` told, at `x` and `z` m of the section: a stub on the outside that the site's pipe is joined to. */
 export function pipeThroughWall(
   frame: Frame,
   key: string,
@@ -45,11 +45,12 @@ export function pipeThroughWall(
   pipe: { readonly diameter: number; readonly reach: number },
   x: number,
   z: number,
+  face: "right" | "left" = frame.hand,
 ): WallPart {
   const { diameter, reach } = pipe;
-  const at = againstWall(frame, frame.hand, 0);
+  const at = againstWall(frame, face, 0);
   const box = boxOf(x - diameter / 2, at, z - diameter / 2, diameter, 0, diameter);
-  return { key, name, kind: "pipe", face: frame.hand, box, reach };
+  return { key, name, kind: "pipe", face, box, reach };
 }
 
 /** A vapour-tight light under the ceiling in the middle between `from` and `to` m. */

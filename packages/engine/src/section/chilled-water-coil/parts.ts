@@ -1,4 +1,5 @@
-import { coilConnections, coilParts, coilSpan, fillingWater } from "../coil/parts.ts";
+import { coilConnections } from "../coil/connections.ts";
+import { coilParts, coilSpan, fillingWater } from "../coil/parts.ts";
 import type { Frame } from "../contract.ts";
 import { blank, boxOf, type SectionPart, type SectionParts, sheetPart } from "../part.ts";
 import { panPart } from "../service-parts.ts";
@@ -23,7 +24,7 @@ export function chilledWaterCoilParts(design: ChilledWaterCoilDesign, frame: Fra
 
 function betweenCoils(design: ChilledWaterCoilDesign, frame: Frame): readonly SectionPart[] {
   const { block } = design;
-  const { y, width } = coilSpan(block, frame);
+  const { y, width } = coilSpan(block, frame, { liquid: fillingWater });
   const end = block.start + block.casingDepth;
   const from = Math.max(0, block.start - 0.015);
   const below = (index: number) => block.base + index * block.pitch;

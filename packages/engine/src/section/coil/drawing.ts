@@ -42,7 +42,7 @@ export function drawCoilCore(pencil: Pencil, block: CoilBlock, inner?: number): 
 
 /**
  * Supply and return headers of liquid coils with their connections end-on, drawn as if seen through; counterflow enters at the
- * leaving side. Headers wider than their row hang over the face, as they do on shallow coils.
+ * leaving side. Headers wider than their row hang over the face, as they do on shallow coils. A return on the far end is dashed.
  */
 export function drawHeaders(pencil: Pencil, block: CoilBlock, connection: number, ink: Ink): void {
   const flange = casingFlange * 1000;
@@ -59,7 +59,12 @@ export function drawHeaders(pencil: Pencil, block: CoilBlock, connection: number
     const bottom = casingBottom(block, index) + flange * 1.6;
     const top = bottom + block.casingHeight * 1000 - flange * 3.2;
     const header = (part: string, x: number, connectionY: number) => {
-      pencil.box(`${part} header`, "fine", x - radius, bottom, 2 * radius, top - bottom, { label: `${part} header` });
+      const isFar = part === "return" && block.coil.passes % 2 === 1;
+      pencil.box(`${part} header`, "fine", x - radius, bottom, 2 * radius, top - bottom, {
+        label: isFar ? `${part} header, on the far end` : `${part} header`,
+        ...(isFar ? { dash: "short" } : {}),
+      });
+      if (isFar) return;
       pencil.circle(`${part} connection`, ink, x, connectionY, radius * 0.9, { fill: "paper", label: part });
       pencil.circle(`${part} connection`, ink, x, connectionY, radius * 0.72);
     };

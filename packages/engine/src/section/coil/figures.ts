@@ -1,8 +1,10 @@
 import { dryAirPressureDrop } from "#component/coil/air-pressure";
+import { drainTime } from "#component/coil/drain-and-vent";
 import { finEfficiency, surfaceEfficiency } from "#component/finned-surface/fin-efficiency";
 import type { WorkingLine } from "../contract.ts";
 import { absolutePressure } from "../station.ts";
 import type { CoilBlock } from "./block.ts";
+import { coilFilling } from "./connections.ts";
 import { freezeWorking } from "./freeze.ts";
 import type { LiquidCoilFigures } from "./liquid.ts";
 import type { CoilAirFigures } from "./state.ts";
@@ -126,6 +128,29 @@ export function liquidSideWorking<Design extends WithBlock, Rating extends Liqui
       ],
       evaluate: (r) => (r.fullMassFlow > 0 ? r.liquidMassFlow / r.fullMassFlow : 0),
       source: "definition",
+    },
+    {
+      figure: "drainTime",
+      name: "a coil runs empty through its drain in",
+      quantity: "minutes",
+      equation: "t = 2 V/(0.6 A √(2 g h)), the vent open",
+      terms: [
+        {
+          symbol: "V",
+          name: "liquid in one coil and its headers",
+          quantity: "volume",
+          value: (r, d) => coilFilling(d.block.coil, r.connection),
+        },
+        {
+          symbol: "h",
+          name: "height of the fins",
+          quantity: "length",
+          value: (_, d) => d.block.coil.bank.finnedHeight,
+        },
+        { symbol: "D", name: "bore of the drain, A = π D²/4", quantity: "length", value: (r) => r.drain },
+      ],
+      evaluate: (r, { block: { coil } }) => drainTime(coilFilling(coil, r.connection), coil.bank.finnedHeight, r.drain),
+      source: "derived-here Torricelli's outflow of a vessel of even section",
     },
     ...freezeWorking<Design, Rating>(),
   ];

@@ -4,6 +4,7 @@ import { surfaceDistance } from "#component/finned-surface/family";
 import { type Liquid, liquidDensity, liquidFreezePoint } from "#fluid/liquid";
 import type { FigureLine } from "../contract.ts";
 import type { CoilBlock } from "./block.ts";
+import { coilDrain, coilDrainTime } from "./connections.ts";
 import { type FreezeFigures, noFreezeFigures } from "./freeze.ts";
 import { type CoilAirFigures, noCoilAirFigures } from "./state.ts";
 import { equalPercentageStroke } from "./valve.ts";
@@ -33,12 +34,17 @@ export interface LiquidCoilFigures extends CoilAirFigures, FreezeFigures {
   /** m, inside diameter of one coil's connections; m³ of liquid in the tubes of all coils. */
   connection: number;
   liquidVolume: number;
+  /** m, bore of one coil's drain; s in which the coil with its headers runs empty through it. */
+  drain: number;
+  drainTime: number;
 }
 
 /** What the pipes and whoever fills them want to know. */
 export const connectionFigureLines: readonly FigureLine<LiquidCoilFigures>[] = [
   { figure: "connection", name: "bore of a coil's connections", quantity: "length" },
   { figure: "liquidVolume", name: "liquid in the tubes", quantity: "volume" },
+  { figure: "drain", name: "bore of a coil's drain", quantity: "length" },
+  { figure: "drainTime", name: "a coil runs empty through it in", quantity: "minutes" },
 ];
 
 /** Zeros for `LiquidCoilFigures`, to be spread. */
@@ -65,6 +71,8 @@ export const noLiquidCoilFigures = {
   leavingDryBulb: 0,
   connection: 0,
   liquidVolume: 0,
+  drain: 0,
+  drainTime: 0,
 } as const;
 
 /** Writes the liquid side of a rating from the performance of one coil at `flow` kg/s. */
@@ -99,6 +107,8 @@ export function setLiquidFigures(
     performance.airReynolds > 0 ? surfaceDistance(block.coil.surface, block.coil.bank, performance.airReynolds) : 0;
   out.connection = connection;
   out.liquidVolume = block.coil.tubeVolume * block.stacked;
+  out.drain = coilDrain(block.coil, connection).bore;
+  out.drainTime = coilDrainTime(block.coil, connection);
   out.freezePoint = liquidFreezePoint(liquid);
   out.coldestTubeWall = performance.coldestTubeWall;
   out.freezeMargin = out.coldestTubeWall - out.freezePoint;

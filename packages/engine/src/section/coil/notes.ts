@@ -21,7 +21,10 @@ export function liquidCoilNotes(
   const band = liquidCoilBand(coil, ratedInlet(block, liquid, rating));
   if (band !== undefined) notes.push({ what: bandWords(band), weight: "information" });
   if (coil.passes % 2 === 1) {
-    notes.push({ what: "an odd number of passes: supply and return are at opposite ends", weight: "information" });
+    notes.push({
+      what: "an odd number of passes: the return with its vent leaves across from the supply, through the far side, which needs access too",
+      weight: "information",
+    });
   }
   if (rating.liquidMassFlow > 0) notes.push(...flowNotes(rating));
   if (supply !== undefined && supply.supplyTemperature < rating.freezePoint) {

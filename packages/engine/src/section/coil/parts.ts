@@ -2,21 +2,17 @@ import { finMaterials, tubeMaterials } from "#component/finned-surface/material"
 import type { Liquid } from "#fluid/liquid";
 import { liquidDensity } from "#fluid/liquid";
 import type { MaterialName, SheetMetal } from "#standard/material";
-import { partMasses, partSheets } from "#standard/part-mass";
+import { partMasses } from "#standard/part-mass";
 import type { Frame } from "../contract.ts";
-import { assembly, blank, boxOf, type SectionPart, sheetPart, solidPart, type WallPart, weighedPart } from "../part.ts";
-import { roundForm } from "../part-form.ts";
-import { blankOffs, pipeThroughWall } from "../service-parts.ts";
+import { assembly, blank, boxOf, type SectionPart, sheetPart, solidPart, weighedPart } from "../part.ts";
+import { blankOffs } from "../service-parts.ts";
 import { type CoilBlock, casingFlange } from "./block.ts";
+import { type CoilPiping, fillingTemperature, headersOf, tubeMetal, type Zones, zonesOf } from "./connections.ts";
 
 /** What goes with the cores of a section's coils. */
-export interface CoilFittings {
+export interface CoilFittings extends CoilPiping {
   /** Water runs over the fins: stainless casing, water on the fins. */
   readonly wet: boolean;
-  /** m, inside diameter of the connections, of liquid coils; of the steam header. */
-  readonly connection: number;
-  /** Undefined for steam. */
-  readonly liquid: Liquid | undefined;
   /** m: the tubes inside that spread steam. */
   readonly inner?: { readonly outsideDiameter: number; readonly wall: number };
   /** The airway beside the coils is closed with sheet. */
@@ -25,19 +21,15 @@ export interface CoilFittings {
 
 /** The filling of coils whose liquid the duty names: weighed as water, which glycol passes by 5 % at most. */
 export const fillingWater: Liquid = { substance: "water", massFraction: 0 };
-/** °C at which a coil's filling is weighed. */
-const fillingTemperature = 20;
 /** m between supports of long tubes; common practice. */
 const supportSpacing = 1.2;
-/** Share of the room beside the tubes that the headers have. */
-const headerShare = 0.6;
 
 /** The coils of a section with casing, fins, tubes, headers and filling, on their supports, with blank-offs. */
 export function coilParts(block: CoilBlock, frame: Frame, fittings: CoilFittings): readonly SectionPart[] {
-  const zones = zonesOf(block, frame);
+  const zones = zonesOf(block, frame, fittings);
   const coils = Array.from({ length: block.stacked }, (_, index) => coilAssembly(block, index, zones, fittings));
   const open = {
-    ...coilSpan(block, frame),
+    ...coilSpan(block, frame, fittings),
     z: block.base,
     height: block.pitch * (block.stacked - 1) + block.casingHeight,
   };
@@ -45,26 +37,13 @@ export function coilParts(block: CoilBlock, frame: Frame, fittings: CoilFittings
   return [...coils, ...supports(block, zones, fittings), ...sheets.filter((sheet) => sheet.key !== "blank-off below")];
 }
 
-/** m along the tubes: where fins begin, and the room of the headers on the side of the pipes. */
-interface Zones {
-  readonly from: number;
-  readonly headers: { readonly from: number; readonly width: number };
-}
-
-function zonesOf(block: CoilBlock, frame: Frame): Zones {
-  const { finnedLength } = block.coil;
-  const gap = Math.max(0, frame.width - finnedLength);
-  const headerRoom = headerShare * gap;
-  const from = frame.hand === "right" ? headerRoom : gap - headerRoom;
-  const right = { from: 0, width: Math.max(0, from - casingFlange) };
-  const leftFrom = from + finnedLength + casingFlange;
-  const left = { from: leftFrom, width: Math.max(0, frame.width - leftFrom) };
-  return { from, headers: frame.hand === "right" ? right : left };
-}
-
 /** m from the right wall to the coils' casings, and their width. */
-export function coilSpan(block: CoilBlock, frame: Frame): { readonly y: number; readonly width: number } {
-  const y = Math.max(0, zonesOf(block, frame).from - casingFlange);
+export function coilSpan(
+  block: CoilBlock,
+  frame: Frame,
+  piping: Pick<CoilPiping, "liquid">,
+): { readonly y: number; readonly width: number } {
+  const y = Math.max(0, zonesOf(block, frame, piping).from - casingFlange);
   return { y, width: Math.min(frame.width - y, block.coil.finnedLength + 2 * casingFlange) };
 }
 
@@ -174,80 +153,6 @@ function innerTubes(
   });
 }
 
-/** A header in its place, m. */
-interface HeaderPlace {
-  readonly name: string;
-  readonly x: number;
-  readonly y: number;
-  readonly depth: number;
-  readonly width: number;
-}
-
-/**
- * Both headers in the room between tube sheet and wall: over the first and the last row where the coil is deep enough for
- * two, side by side where it is not. Water enters where the air leaves, but for parallel flow.
- */
-function headerPlaces(block: CoilBlock, zones: Zones, { connection, liquid }: CoilFittings): readonly HeaderPlace[] {
-  const outside = connection + 2 * partSheets.headerWall;
-  const isDeep = block.casingDepth - 0.01 >= 2 * outside;
-  const room = zones.headers.width / (isDeep ? 1 : 2);
-  const depth = Math.min(outside, block.casingDepth - 0.01);
-  const near = block.start + 0.005;
-  const far = isDeep ? block.start + block.casingDepth - 0.005 - depth : near;
-  const names = liquid === undefined ? ["steam header", "condensate header"] : ["supply header", "return header"];
-  const entersLast = liquid !== undefined && block.coil.flow === "counter";
-  return names.map((name, place) => ({
-    name,
-    x: (place === 0) === entersLast ? far : near,
-    y: zones.headers.from + (isDeep ? 0 : place * room),
-    depth,
-    width: Math.min(room, outside),
-  }));
-}
-
-function headersOf(block: CoilBlock, index: number, zones: Zones, fittings: CoilFittings): readonly SectionPart[] {
-  const { coil } = block;
-  const inside = fittings.connection;
-  const length = coil.bank.finnedHeight;
-  const z = block.base + index * block.pitch + casingFlange;
-  const metal = Math.PI * (inside + partSheets.headerWall) * partSheets.headerWall * (length + 0.15);
-  const liquid = fittings.liquid;
-  const filling =
-    liquid === undefined ? 0 : (Math.PI / 4) * inside ** 2 * length * liquidDensity(liquid, fillingTemperature);
-  return headerPlaces(block, zones, fittings).map(({ name, x, y, depth, width }) =>
-    solidPart(name, name, "header", tubeMetal(coil.tubeMaterial), boxOf(x, y, z, depth, width, length), metal, {
-      carried: filling,
-      form: roundForm("z"),
-    }),
-  );
-}
-
-/** Connections of every coil through the service side: in at the foot and out at the top, steam the other way round. */
-export function coilConnections(block: CoilBlock, frame: Frame, fittings: CoilFittings): readonly WallPart[] {
-  const zones = zonesOf(block, frame);
-  const outside = fittings.connection + 2 * partSheets.headerWall;
-  const { finnedHeight } = block.coil.bank;
-  return Array.from({ length: block.stacked }, (_, index) => index).flatMap((index) => {
-    const foot = block.base + index * block.pitch + casingFlange;
-    const coil = block.stacked === 1 ? "" : ` of coil ${index + 1}`;
-    return headerPlaces(block, zones, fittings).map(({ name, x, y, depth, width }, place) => {
-      const isLow = (place === 0) === (fittings.liquid !== undefined);
-      const z = isLow ? foot + 0.75 * outside : foot + finnedHeight - 0.75 * outside;
-      const reach = frame.hand === "right" ? y : frame.width - y - width;
-      const what = `${name.replace("header", "connection")}${coil}`;
-      const pipe = { diameter: outside, reach: Math.max(0, reach) };
-      return pipeThroughWall(
-        frame,
-        `${name.replace("header", "connection")} ${index + 1}`,
-        what,
-        pipe,
-        x + depth / 2,
-        z,
-      );
-    });
-  });
-}
-
 /** Two rails under the lowest coil; stacked ones stand on one another's casings. */
 function supports(block: CoilBlock, zones: Zones, { wet }: CoilFittings): readonly SectionPart[] {
   const width = block.coil.finnedLength;
@@ -269,9 +174,4 @@ function supports(block: CoilBlock, zones: Zones, { wet }: CoilFittings): readon
 function finMetal(name: keyof typeof finMaterials): MaterialName {
   if (name === "copper") return "copper";
   return name === "stainless steel" ? "stainless steel 304" : "aluminium";
-}
-
-function tubeMetal(name: keyof typeof tubeMaterials): MaterialName {
-  if (name === "carbon steel") return "steel";
-  return name === "stainless steel" ? "stainless steel 304" : name;
 }

@@ -1,4 +1,5 @@
 import type { SteamPerformance } from "#component/coil/steam-coil";
+import { steamConnections } from "#component/coil/steam-connection";
 import { createSteamDistribution, steamDistribution } from "#component/coil/steam-distribution";
 import { drainTemperature, dropLegPressure, stallAirTemperature } from "#component/coil/steam-side";
 import { longestWait } from "#component/coil/time-to-freeze";
@@ -150,6 +151,19 @@ export interface SteamPiping {
   readonly trap: "float and thermostatic" | "inverted bucket";
   readonly vacuumBreaker: boolean;
   readonly freezestat: number;
+}
+
+/** What coils on steam are fitted with. */
+export function steamFittings({ block, inner, vacuumBreaker }: SteamPiping) {
+  const { steam, condensate } = steamConnections(block.coil.bank.faceArea);
+  return {
+    wet: false,
+    connection: steam.diameter,
+    condensateConnection: condensate.diameter,
+    vacuumBreaker,
+    liquid: undefined,
+    inner,
+  } as const;
 }
 
 /** Pressure, condensate, trap and drainage of the steam side from the heat and the steam temperature in the coil. */

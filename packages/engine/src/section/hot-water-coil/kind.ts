@@ -5,7 +5,7 @@ import { freezestatFigureLines, freezestatNotes, freezestatWorking } from "../co
 import { connectionFigureLines } from "../coil/liquid.ts";
 import { coilLosses } from "../coil/loss.ts";
 import { heatingRangeNotes, liquidCoilNotes, ratedInlet } from "../coil/notes.ts";
-import { coilBuild } from "../coil/order.ts";
+import { liquidCoilBuild } from "../coil/order.ts";
 import { fillingWater as noLiquid } from "../coil/parts.ts";
 import { liquidCoilTables } from "../coil/row-table.ts";
 import { heatingHeld } from "../coil/steam-notes.ts";
@@ -42,7 +42,7 @@ export const hotWaterCoil = defineKind({
     "liquidEntering",
     "liquidLeaving",
   ],
-  orderBuild: coilBuild,
+  orderBuild: liquidCoilBuild,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
     { figure: "capacity", name: "capacity", quantity: "power" },

@@ -1,4 +1,5 @@
-import { coilConnections, coilParts, fillingWater } from "../coil/parts.ts";
+import { coilConnections } from "../coil/connections.ts";
+import { coilParts, fillingWater } from "../coil/parts.ts";
 import type { Frame } from "../contract.ts";
 import type { SectionParts } from "../part.ts";
 import type { HotWaterCoilDesign } from "./design.ts";

@@ -5,7 +5,7 @@ import { freezeFigureLines } from "../coil/freeze.ts";
 import { connectionFigureLines } from "../coil/liquid.ts";
 import { coilLosses } from "../coil/loss.ts";
 import { liquidCoilNotes, ratedInlet } from "../coil/notes.ts";
-import { coilBuild } from "../coil/order.ts";
+import { liquidCoilBuild } from "../coil/order.ts";
 import { liquidCoilTables } from "../coil/row-table.ts";
 import { defineKind } from "../contract.ts";
 import { coilSound } from "../passing-sound.ts";
@@ -42,7 +42,7 @@ export const recoveryCoil = defineKind({
     "liquidEntering",
     "liquidLeaving",
   ],
-  orderBuild: coilBuild,
+  orderBuild: liquidCoilBuild,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
     { figure: "capacity", name: "heat recovered", quantity: "power" },

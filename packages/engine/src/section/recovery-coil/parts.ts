@@ -1,4 +1,5 @@
-import { coilConnections, coilParts } from "../coil/parts.ts";
+import { coilConnections } from "../coil/connections.ts";
+import { coilParts } from "../coil/parts.ts";
 import type { Frame } from "../contract.ts";
 import { boxOf, type SectionParts } from "../part.ts";
 import { panPart } from "../service-parts.ts";

@@ -1,7 +1,7 @@
 import { finEfficiency, surfaceEfficiency } from "#component/finned-surface/fin-efficiency";
 import { inBothUnits } from "../both-units.ts";
 import { compareDeclaredSteam } from "../coil/declared.ts";
-import { coilBuild } from "../coil/order.ts";
+import { steamCoilBuild } from "../coil/order.ts";
 import { bandTable } from "../coil/rivals.ts";
 import { steamFigureLines, steamSideWorking } from "../coil/steam-figures.ts";
 import { heatingHeld, steamBand, steamCoilNotes } from "../coil/steam-notes.ts";
@@ -28,8 +28,8 @@ export const steamCoilFaceBypass = defineKind({
   picture: drawFaceBypass,
   sound: (_, { laneVelocity }) => openSound(laneVelocity),
   losses: faceBypassLosses,
-  orderBy: ["capacity", "steamGaugePressure", "condensate", "leavingDryBulb", "totalPressureLoss"],
-  orderBuild: coilBuild,
+  orderBy: ["capacity", "steamGaugePressure", "condensate", "trapCapacity", "leavingDryBulb", "totalPressureLoss"],
+  orderBuild: steamCoilBuild,
   figures: [
     { figure: "leavingDryBulb", name: "leaving dry bulb", quantity: "temperature" },
     { figure: "faceShare", name: "share of the air over the lanes", quantity: "share" },

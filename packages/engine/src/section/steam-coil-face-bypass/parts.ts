@@ -1,19 +1,20 @@
 import { partMasses } from "#standard/part-mass";
-import { coilConnections, coilParts, coilSpan } from "../coil/parts.ts";
+import { coilConnections } from "../coil/connections.ts";
+import { coilParts, coilSpan } from "../coil/parts.ts";
+import { steamFittings } from "../coil/steam.ts";
 import type { Frame } from "../contract.ts";
 import { blank, boxOf, type SectionPart, type SectionParts, sheetPart, weighedPart } from "../part.ts";
 import { blankOffs } from "../service-parts.ts";
 import type { FaceBypassDesign } from "./design.ts";
 
-/** m: steam header of a lane, 2 in pipe; reach of a damper leaf along the flow. */
-const steamHeader = 0.052;
+/** m: reach of a damper leaf along the flow. */
 const leafReach = 0.19;
 
 /** Lanes of coil with channels between them, and the leaves before and behind that open the one and close the other. */
 export function faceBypassParts(design: FaceBypassDesign, frame: Frame): SectionParts {
   const { block } = design;
-  const { y, width } = coilSpan(block, frame);
-  const fittings = { wet: false, connection: steamHeader, liquid: undefined, inner: design.inner, blankOff: false };
+  const fittings = { ...steamFittings(design), blankOff: false };
+  const { y, width } = coilSpan(block, frame, fittings);
   const lanes = coilParts(block, frame, fittings);
   const height = block.base + block.pitch * (block.stacked - 1) + block.casingHeight;
   const before = Math.min(leafReach, block.start);

@@ -2,7 +2,7 @@ import { inBothUnits } from "../both-units.ts";
 import { compareDeclaredSteam } from "../coil/declared.ts";
 import { airSideWorking } from "../coil/figures.ts";
 import { coilLosses } from "../coil/loss.ts";
-import { coilBuild } from "../coil/order.ts";
+import { steamCoilBuild } from "../coil/order.ts";
 import { bandTable } from "../coil/rivals.ts";
 import { steamFigureLines, steamSideWorking } from "../coil/steam-figures.ts";
 import { heatingHeld, steamBand, steamCoilNotes } from "../coil/steam-notes.ts";
@@ -28,8 +28,8 @@ export const steamCoil = defineKind({
   picture: drawSteamCoil,
   sound: coilSound,
   losses: coilLosses,
-  orderBy: ["capacity", "steamGaugePressure", "condensate", "leavingDryBulb", "totalPressureLoss"],
-  orderBuild: coilBuild,
+  orderBy: ["capacity", "steamGaugePressure", "condensate", "trapCapacity", "leavingDryBulb", "totalPressureLoss"],
+  orderBuild: steamCoilBuild,
   figures: steamFigureLines,
   working: [
     ...steamSideWorking<SteamCoilDesign, SteamCoilRating>(),
