@@ -2,10 +2,11 @@ import { join } from "node:path";
 import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import type { Problem } from "@oncethrough/engine/form/problem";
+import type { Job } from "@oncethrough/engine/job/job";
 import { type JobReading, readJob } from "@oncethrough/engine/job/read-job";
 import { readTextFile, readTextStream } from "#files/read-text";
 import { type CatalogueText, readCatalogueFolder, shippedFolders } from "#files/shipped";
-import type { TextInk } from "./ink.ts";
+import { type TextInk, textInk } from "./ink.ts";
 import { type Given, operand, optionText, type Streams } from "./session.ts";
 
 /** A problem and the file in which it stands. */
@@ -59,6 +60,32 @@ export async function loadJob(given: Given, streams: Streams): Promise<LoadedJob
     reading,
     problems: [...problems, ...reading.problems.map((each) => ({ ...each, file: name }))],
   };
+}
+
+/** A job in which nothing forbids going on. */
+export interface ReadyJob extends LoadedJob {
+  readonly job: Job;
+  readonly ink: TextInk;
+}
+
+/**
+ * Reads the job that a command was given and tells its problems, those of other files first. Undefined where one of them
+ * forbids going on; `refusal` ("not solved") has then said so.
+ */
+export async function readyJob(
+  given: Given,
+  streams: Streams,
+  refusal: string,
+  others: readonly FileProblemLine[] = [],
+): Promise<ReadyJob | undefined> {
+  const loaded = await loadJob(given, streams);
+  const ink = textInk(streams.colour);
+  const all = [...others, ...loaded.problems];
+  for (const problem of all) streams.errors(problemLine(problem, ink));
+  const { job } = loaded.reading;
+  if (job !== undefined && !hasErrors(all)) return { ...loaded, job, ink };
+  streams.errors(`${loaded.name}: ${refusal}; mend the text first\n`);
+  return undefined;
 }
 
 /** A problem for a person, in a line: file, line and column as editors take them, field, what is wrong, what is allowed. */

@@ -1,8 +1,7 @@
 import { svgText } from "@oncethrough/engine/drawing/svg-text";
 import { writeTextFile } from "#files/write-text";
 import { exitCode, UsageProblem } from "../exit-code.ts";
-import { textInk } from "../ink.ts";
-import { hasErrors, loadJob, problemLine } from "../job-source.ts";
+import { readyJob } from "../job-source.ts";
 import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
 import { drawingOf, type ViewName } from "./draw-output.ts";
 
@@ -12,14 +11,9 @@ const usualWidth = 1100;
 /** `oncethrough draw`: a view of a job's unit as SVG, or as the display list that it is painted from. */
 export async function drawCommand(given: Given, streams: Streams): Promise<number> {
   const width = widthOf(given);
-  const { name, reading, problems } = await loadJob(given, streams);
-  const ink = textInk(streams.colour);
-  for (const problem of problems) streams.errors(problemLine(problem, ink));
-  const { job } = reading;
-  if (job === undefined || hasErrors(problems)) {
-    streams.errors(`${name}: not drawn; mend the text first\n`);
-    return exitCode.found;
-  }
+  const ready = await readyJob(given, streams, "not drawn");
+  if (ready === undefined) return exitCode.found;
+  const { job } = ready;
   const view = (optionText(given, "view") ?? "side") as ViewName;
   const output = drawingOf(job, view, { width, system: unitSystem(given), withSolids: optionFlag(given, "solids") });
   const file = optionText(given, "svg");

@@ -1,7 +1,7 @@
 import { writeTextFile } from "#files/write-text";
-import { exitCode, UsageProblem } from "../exit-code.ts";
-import { textInk } from "../ink.ts";
-import { hasErrors, loadCatalogue, loadJob, problemLine } from "../job-source.ts";
+import { exitCode } from "../exit-code.ts";
+import { conditionOption } from "../job-option.ts";
+import { loadCatalogue, readyJob } from "../job-source.ts";
 import type { Style } from "../rate/rate-print.ts";
 import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
 import { printWorking } from "../working-print.ts";
@@ -11,19 +11,10 @@ import { printFan } from "./fan-print.ts";
 
 /** `oncethrough fan`: the fan of a job at every condition, and other ways to build it. */
 export async function fanCommand(given: Given, streams: Streams): Promise<number> {
-  const { name, reading, problems } = await loadJob(given, streams);
-  const ink = textInk(streams.colour);
-  for (const problem of problems) streams.errors(problemLine(problem, ink));
-  const { job } = reading;
-  if (job === undefined || hasErrors(problems)) {
-    streams.errors(`${name}: not solved; mend the text first\n`);
-    return exitCode.found;
-  }
-  const condition = optionText(given, "condition");
-  if (condition !== undefined && !job.conditions.some((each) => each.key === condition)) {
-    const keys = job.conditions.map((each) => each.key).join(", ");
-    throw new UsageProblem(`--condition "${condition}" is not a condition of this job; allowed: ${keys}`);
-  }
+  const ready = await readyJob(given, streams, "not solved");
+  if (ready === undefined) return exitCode.found;
+  const { name, job, ink } = ready;
+  const condition = conditionOption(given, job)?.key;
   const output = fanOf(job, {
     condition,
     working: optionFlag(given, "working"),

@@ -1,10 +1,9 @@
-import type { Condition } from "@oncethrough/engine/duty/condition";
-import { nearestName } from "@oncethrough/engine/form/nearest-name";
 import type { Job } from "@oncethrough/engine/job/job";
-import { exitCode, UsageProblem } from "../exit-code.ts";
-import { textInk, wrapped } from "../ink.ts";
-import { hasErrors, loadJob, problemLine } from "../job-source.ts";
-import { type Given, optionFlag, optionText, printJson, type Streams, unitSystem } from "../session.ts";
+import { exitCode } from "../exit-code.ts";
+import { wrapped } from "../ink.ts";
+import { conditionOption, workingOption } from "../job-option.ts";
+import { readyJob } from "../job-source.ts";
+import { type Given, optionFlag, printJson, type Streams, unitSystem } from "../session.ts";
 import { printWorking, printWorkingTables } from "../working-print.ts";
 import { decidingCondition } from "./deciding.ts";
 import { printFilterStates, printLedger } from "./ledger-print.ts";
@@ -14,16 +13,12 @@ import { printCondition, printSummary, type Style } from "./rate-print.ts";
 
 /** `oncethrough rate`: solves the unit of a job and prints its stations. */
 export async function rateCommand(given: Given, streams: Streams): Promise<number> {
-  const { name, reading, problems } = await loadJob(given, streams);
-  const ink = textInk(streams.colour);
-  for (const problem of problems) streams.errors(problemLine(problem, ink));
-  const { job } = reading;
-  if (job === undefined || hasErrors(problems)) {
-    streams.errors(`${name}: not solved; mend the text first\n`);
-    return exitCode.found;
-  }
-  const conditions = chosenConditions(job, optionText(given, "condition"));
-  const working = chosenSection(job, optionText(given, "working"));
+  const ready = await readyJob(given, streams, "not solved");
+  if (ready === undefined) return exitCode.found;
+  const { job, ink } = ready;
+  const condition = conditionOption(given, job);
+  const conditions = condition === undefined ? job.conditions : [condition];
+  const working = workingOption(given, job);
   const output = rateJob(job, conditions, { working, ledger: optionFlag(given, "ledger") });
   if (optionFlag(given, "json")) printJson(streams, output);
   else {
@@ -38,29 +33,6 @@ function verdict(output: RateOutput, strict: boolean): number {
   const unsolved = output.conditions.some((condition) => !condition.solved);
   const missed = output.conditions.some((condition) => condition.shortfalls.length > 0);
   return unsolved || (strict && missed) ? exitCode.found : exitCode.fine;
-}
-
-function chosenConditions(job: Job, key: string | undefined): readonly Condition[] {
-  if (key === undefined) return job.conditions;
-  const keys = job.conditions.map((condition) => condition.key);
-  const found = job.conditions.filter((condition) => condition.key === key || condition.name === key);
-  if (found.length > 0) return found.slice(0, 1);
-  throw new UsageProblem(
-    `--condition "${key}" is not a condition of this job${meant(key, keys)}; allowed: ${keys.join(", ")}`,
-  );
-}
-
-function chosenSection(job: Job, name: string | undefined): string | undefined {
-  const names = job.unit.sections.map((section) => section.name);
-  if (name === undefined || names.includes(name)) return name;
-  throw new UsageProblem(
-    `--working "${name}" is not a section of this unit${meant(name, names)}; allowed: ${names.join(", ")}`,
-  );
-}
-
-function meant(typed: string, known: readonly string[]): string {
-  const nearest = nearestName(typed, known);
-  return nearest === undefined ? "" : ` (did you mean "${nearest}"?)`;
 }
 
 function printRating(job: Job, output: RateOutput, working: string | undefined, style: Style): string {

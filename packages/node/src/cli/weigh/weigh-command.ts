@@ -1,6 +1,5 @@
 import { exitCode } from "../exit-code.ts";
-import { textInk } from "../ink.ts";
-import { hasErrors, loadJob, problemLine } from "../job-source.ts";
+import { readyJob } from "../job-source.ts";
 import type { Style } from "../rate/rate-print.ts";
 import { type Given, optionFlag, printJson, type Streams, unitSystem } from "../session.ts";
 import { printParts } from "./parts-print.ts";
@@ -9,14 +8,9 @@ import { printWeight } from "./weigh-print.ts";
 
 /** `oncethrough weigh`: masses, centre of gravity, lifting, rail, traps, panels and springs of a job's unit. */
 export async function weighCommand(given: Given, streams: Streams): Promise<number> {
-  const { name, reading, problems } = await loadJob(given, streams);
-  const ink = textInk(streams.colour);
-  for (const problem of problems) streams.errors(problemLine(problem, ink));
-  const { job } = reading;
-  if (job === undefined || hasErrors(problems)) {
-    streams.errors(`${name}: not weighed; mend the text first\n`);
-    return exitCode.found;
-  }
+  const ready = await readyJob(given, streams, "not weighed");
+  if (ready === undefined) return exitCode.found;
+  const { job, ink } = ready;
   const output = weightOf(job, optionFlag(given, "parts"));
   if (optionFlag(given, "json")) printJson(streams, output);
   else {
