@@ -1,3 +1,4 @@
+import { plainSurface } from "../src/component/coil/sample-coil.test-data.ts";
 import type { FinnedSurface } from "../src/component/finned-surface/family.ts";
 import type { CoilTask } from "../src/design/coil-alternative.ts";
 import { coilAlternatives } from "../src/design/coil-alternatives.ts";
@@ -5,34 +6,9 @@ import { coilBlocks } from "../src/design/coil-choice.ts";
 import { createAir } from "../src/section/air.ts";
 
 const inch = 0.0254;
-const head = { name: "plain 5/8 in", typical: true, basis: "invented", source: "", date: "", note: "" } as const;
-const plain: FinnedSurface = {
-  head,
-  pattern: "plain",
-  tubeOutsideDiameter: 0.015875,
-  tubeWall: 0.000508,
-  tubeMaterial: "copper",
-  transversePitch: 0.0381,
-  longitudinalPitch: 0.03302,
-  staggered: true,
-  finMaterial: "aluminium",
-  finThickness: 0.0001651,
-  collars: true,
-  correlation: "Wang-Chi-Chang 2000",
-  heatFactor: 1,
-  frictionFactor: 1,
-  contactResistance: 0,
-  tubeHeatFactor: 1,
-  wetHeat: "Wang 2000",
-  wetHeatFactor: undefined,
-  lewisFactor: 1,
-  wetFriction: "common practice",
-  wetFrictionFactor: undefined,
-  tested: undefined,
-};
 const half: FinnedSurface = {
-  ...plain,
-  head: { ...head, name: "plain 1/2 in" },
+  ...plainSurface,
+  head: { ...plainSurface.head, name: "plain 1/2 in" },
   tubeOutsideDiameter: 0.0127,
   tubeWall: 0.000406,
   transversePitch: 0.03175,
@@ -41,7 +17,7 @@ const half: FinnedSurface = {
 };
 const wavy = (surface: FinnedSurface): FinnedSurface => ({
   ...surface,
-  head: { ...head, name: surface.head.name.replace("plain", "wavy") },
+  head: { ...surface.head, name: `wavy of ${surface.head.name}` },
   pattern: "wavy",
   heatFactor: 1.25,
   frictionFactor: 1.6,
@@ -50,7 +26,7 @@ const wavy = (surface: FinnedSurface): FinnedSurface => ({
 const blocks = coilBlocks(
   {
     kind: "chilled-water coil",
-    surface: plain,
+    surface: plainSurface,
     rows: 8,
     fins: 12 / inch,
     circuits: 80,
@@ -74,7 +50,7 @@ const blocks = coilBlocks(
     declaredRating: undefined,
   },
   { width: 2.7, height: 1.8, hand: "right" },
-  [plain, wavy(half)],
+  [plainSurface, wavy(half)],
 );
 const air = Object.assign(createAir(), {
   dryAirFlow: 9,
