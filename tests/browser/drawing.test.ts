@@ -96,6 +96,10 @@ describe("sections by the mouse", { timeout: 240_000 }, () => {
     await page.mouse.move(box.x + 60, box.y + 10, { steps: 3 });
     const words = (await page.locator(".length-words").textContent())!;
     expect(words).toMatch(/^\d+ in$/);
+    // The drawing follows the pointer; nothing is written before the hand lets go.
+    const drawn = page.locator("section.airway .painted text");
+    await expect.poll(() => drawn.allTextContents()).toContain(words.replace(" in", "″"));
+    expect(await page.locator(".file-words").textContent()).not.toContain("not saved");
     await page.mouse.up();
     await expect.poll(() => grip.getAttribute("aria-valuetext")).toBe(words);
     expect(Number.parseInt(words, 10)).toBeGreaterThan(30);

@@ -1,4 +1,4 @@
-import { useEffect, useSyncExternalStore } from "react";
+import { useLayoutEffect, useSyncExternalStore } from "react";
 
 /** Light, dark, or as the system has it. */
 export type Theme = "system" | "light" | "dark";
@@ -7,12 +7,16 @@ const key = "oncethrough-theme";
 const themes: readonly Theme[] = ["system", "light", "dark"];
 const listeners = new Set<() => void>();
 
-/** The theme, remembered. */
+const systemDark = window.matchMedia("(prefers-color-scheme: dark)");
+
+/** The theme, remembered; the page is set light or dark by it. */
 export function useTheme(): Theme {
   const theme = useSyncExternalStore(follow, themeNow);
-  useEffect(() => {
-    document.documentElement.dataset.theme = theme;
-  }, [theme]);
+  const isSystemDark = useSyncExternalStore(followSystem, () => systemDark.matches);
+  const worn = theme === "system" ? (isSystemDark ? "dark" : "light") : theme;
+  useLayoutEffect(() => {
+    document.documentElement.dataset.theme = worn;
+  }, [worn]);
   return theme;
 }
 
@@ -29,4 +33,9 @@ function themeNow(): Theme {
 function follow(onChange: () => void): () => void {
   listeners.add(onChange);
   return () => listeners.delete(onChange);
+}
+
+function followSystem(onChange: () => void): () => void {
+  systemDark.addEventListener("change", onChange);
+  return () => systemDark.removeEventListener("change", onChange);
 }

@@ -1,4 +1,5 @@
 import type { Work } from "#view/use-work";
+import "./work-words.css";
 import type { Results } from "#work/task";
 
 /** How long work stands: how far it is, with a hand on it; what went wrong. */

@@ -6,6 +6,7 @@ import { useBench } from "#view/use-bench";
 import { useWork, WorkContext } from "#view/use-work";
 import { YearHand, YearPictures } from "#view/year-hand.tsx";
 import { YearFigures } from "./year-figures.tsx";
+import "./work-words.css";
 import "./year.css";
 
 /** A weather file in hand, by the name under which the worker knows it. */

@@ -41,6 +41,8 @@ export interface BenchState {
   readonly reading: JobReading;
   /** The latest sound job: what is drawn. Of `text` itself when that has no errors. */
   readonly sound: SoundJob | undefined;
+  /** The machine with a section's end as it is carried: drawn while it is tried, and written nowhere. */
+  readonly trial: SoundJob | undefined;
   /** What stood before the last act that changed the job: an edit, an undo, a redo. */
   readonly before: BeforeAct | undefined;
   /** Path of the part in hand: `duty`, `unit.casing` or `unit.sections[3]`. */
@@ -79,6 +81,7 @@ export function openedBench(
     history: emptyHistory,
     reading,
     sound,
+    trial: undefined,
     before: undefined,
     picked: firstPick(sound),
     condition: firstCondition,

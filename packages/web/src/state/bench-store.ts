@@ -23,6 +23,8 @@ export interface BenchActions {
   readonly addSection: (at: number, kind: string) => void;
   readonly removeSection: (index: number) => void;
   readonly resizeSection: (index: number, typed: string) => void;
+  /** Draws the machine as a clear length would make it, and writes nothing; undefined: no longer. */
+  readonly tryLength: (index: number, typed: string | undefined) => void;
   /** A design day of the duty as it would be typed elsewhere on the chart. */
   readonly moveDay: (key: string, day: DayTyped) => void;
   readonly undo: () => void;
@@ -78,6 +80,7 @@ export function createBenchStore(first: BenchState, catalogue: Catalogue, shop: 
       addSection: (at, kind) => to((state) => section.sectionAdded(state, at, kind, catalogue)),
       removeSection: (index) => to((state) => section.sectionRemoved(state, index, catalogue)),
       resizeSection: (index, typed) => to((state) => section.sectionResized(state, index, typed, catalogue)),
+      tryLength: (index, typed) => to((state) => section.lengthTried(state, index, typed, catalogue)),
       moveDay: (key, day) => to((state) => dayMoved(state, key, day, catalogue)),
       undo: () => to((state) => transition.stepBack(state, catalogue)),
       redo: () => to((state) => transition.stepForward(state, catalogue)),

@@ -4,7 +4,15 @@ import { describe, expect, it } from "vitest";
 import { type BenchState, isStale, openedBench, sectionPath } from "./bench-state.ts";
 import { dayMoved, dayNudged, dayPoints } from "./day-edits.ts";
 import { catalogue, demoText, sampleBench, sampleFile, sampleText } from "./sample-job.test-data.ts";
-import { addWords, moveWords, sectionAdded, sectionMoved, sectionRemoved, sectionResized } from "./section-edits.ts";
+import {
+  addWords,
+  lengthTried,
+  moveWords,
+  sectionAdded,
+  sectionMoved,
+  sectionRemoved,
+  sectionResized,
+} from "./section-edits.ts";
 import { fieldEdited, stepBack, stepForward } from "./transitions.ts";
 
 const demoBench = () => openedBench({ ...sampleFile, storedText: demoText }, catalogue, "ip");
@@ -32,6 +40,19 @@ describe("sections in the drawing", () => {
     const bench = sectionResized(sampleBench(), 1, "36 in", catalogue);
     expect(bench.text).toBe(sampleText.replace("    - kind: access\n", "    - kind: access\n      length: 36 in\n"));
     expect(bench.sound?.job.unit.sections[1]?.layout.length).toBeCloseTo(0.9144, 9);
+  });
+
+  it("are tried at a length before anything is written, and given up without a trace", () => {
+    const bench = sampleBench();
+    const trial = lengthTried(bench, 1, "48 in", catalogue);
+    expect(trial.text).toBe(sampleText);
+    expect(trial.history).toBe(bench.history);
+    expect(trial.sound).toBe(bench.sound);
+    // Four feet by definition.
+    expect(trial.trial?.job.unit.sections[1]?.layout.length).toBeCloseTo(1.2192, 9);
+    expect(lengthTried(trial, 1, undefined, catalogue)).toEqual(bench);
+    expect(lengthTried(bench, 1, "many apples", catalogue).trial).toBeUndefined();
+    expect(sectionResized(trial, 1, "48 in", catalogue).trial).toBeUndefined();
   });
 
   it("stay as they are where an act gives no machine, and the words say why", () => {

@@ -7,7 +7,7 @@ import { type OrderedSection, orderAdvice, orderProblems } from "@oncethrough/en
 import type { UnitSection } from "@oncethrough/engine/unit/unit";
 import { type BenchState, isStale, sectionPath } from "./bench-state.ts";
 import { freeName, newSectionText } from "./new-section.ts";
-import { errorsOf } from "./sound-job.ts";
+import { errorsOf, readText } from "./sound-job.ts";
 import { edited, noticed } from "./transitions.ts";
 
 /*
@@ -49,6 +49,19 @@ export function sectionResized(state: BenchState, index: number, typed: string, 
   if (section === undefined) return state;
   const path = `${sectionPath(index)}.length`;
   return acted(state, `${section.name} ${typed} long`, () => spliceEdit(state.text, path, typed), index, catalogue);
+}
+
+/** The machine with a section's clear length as a hand tries it; undefined when the hand lets go. */
+export function lengthTried(
+  state: BenchState,
+  index: number,
+  typed: string | undefined,
+  catalogue: Catalogue,
+): BenchState {
+  const spliced = typed === undefined ? undefined : spliceEdit(state.text, `${sectionPath(index)}.length`, typed);
+  if (spliced?.ok !== true || isStale(state)) return { ...state, trial: undefined };
+  const { reading, sound } = readText(spliced.text, catalogue, state.sound);
+  return { ...state, trial: reading.job === undefined ? undefined : sound };
 }
 
 /** Why a section cannot stand where it is tried, or what it would cost there. */

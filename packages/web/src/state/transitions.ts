@@ -178,6 +178,7 @@ function withText(state: BenchState, text: string, catalogue: Catalogue, before:
     text,
     reading,
     sound,
+    trial: undefined,
     // An act that leaves no sound job changes nothing that is seen.
     before: isNew ? before : state.before,
     picked: isNew ? followed(state.picked, state.sound, sound) : state.picked,

@@ -1,6 +1,7 @@
 import { axisPosition } from "@oncethrough/engine/chart/airway-axis";
 import { stationsOf } from "@oncethrough/engine/unit/report";
 import { lazy, type PointerEvent, Suspense, useMemo, useState } from "react";
+import { arrangementOf } from "#state/arranged";
 import { isStale, sectionIndex, type UnitView } from "#state/bench-state";
 import "./airway.css";
 import { elevationOf, pageAxis, profilesOf } from "./airway-pictures.ts";
@@ -13,8 +14,7 @@ import { AirSwitch, SectionStrip } from "./section-strip.tsx";
 import { SheetView } from "./sheet-view.tsx";
 import { SolidView } from "./solid-view.tsx";
 import { TakeAway } from "./take-away.tsx";
-import { useArrangement } from "./use-arrangement.ts";
-import { useBench, useRating } from "./use-bench.ts";
+import { useBench } from "./use-bench.ts";
 import { useEasedList } from "./use-eased-list.ts";
 import { useSectionDrag } from "./use-section-drag.ts";
 import { usePageHeight, useWidth } from "./use-width.ts";
@@ -94,17 +94,21 @@ function Machine({ view, width }: { view: UnitView; width: number }) {
 }
 
 function Airway({ width }: { width: number }) {
-  const sound = useBench((bench) => bench.sound)!;
+  const still = useBench((bench) => bench.sound)!;
+  const trial = useBench((bench) => bench.trial);
+  const sound = trial ?? still;
   const system = useBench((bench) => bench.system);
   const picked = useBench((bench) => bench.picked);
-  const rating = useRating();
-  const arrangement = useArrangement()!;
+  const rating = useBench(({ condition }) => sound.book.rating(condition));
+  // Arranged anew once all its conditions are solved.
+  const arrangement = useBench(() => arrangementOf(sound));
   const [pointer, setPointer] = useState<number | undefined>(undefined);
   const { unit } = sound.job;
   const pageHeight = usePageHeight();
   const index = sectionIndex(picked);
   const pickedName = index === undefined ? undefined : unit.sections[index]?.name;
-  const axis = useMemo(() => pageAxis(sound, width, pageHeight), [sound, width, pageHeight]);
+  // The scale holds while the end of a section is carried, so that the drawing stays under the pointer.
+  const axis = useMemo(() => pageAxis(still, width, pageHeight), [still, width, pageHeight]);
   const drawn = useMemo(
     () => elevationOf(sound, arrangement, axis, system, pickedName),
     [sound, arrangement, axis, system, pickedName],
@@ -114,9 +118,9 @@ function Airway({ width }: { width: number }) {
     [sound, rating, axis, system],
   );
   const stations = useMemo(() => (rating === undefined ? [] : stationsOf(unit, rating)), [unit, rating]);
-  const still = `${axis.scale} ${system}`;
-  const elevation = useEasedList(drawn, still) ?? drawn;
-  const profiles = useEasedList(curves, still) ?? curves;
+  const atOnce = trial ?? `${axis.scale} ${system}`;
+  const elevation = useEasedList(drawn, atOnce) ?? drawn;
+  const profiles = useEasedList(curves, atOnce) ?? curves;
   const elevationHeight = Math.ceil(drawn.box.height * axis.scale);
   const profilesTop = elevationHeight + readOutHeight;
   const height = profilesTop + (curves?.box.height ?? 0);

@@ -33,7 +33,7 @@ export function KindDialog({ at }: { at: number }) {
                   addSection(at, name);
                 }}
               >
-                <strong>{name}</strong> <span>{meaning}</span>
+                <strong>{name}</strong> <span className="kind-what">{meaning}</span>
                 {words === undefined ? null : (
                   <small>
                     <span aria-hidden="true">{words.weight === "impossible" ? "◆" : "△"}</span> {words.words}

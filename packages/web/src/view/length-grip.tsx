@@ -1,6 +1,6 @@
 import { type AirwayAxis, axisPoint, sectionSpan } from "@oncethrough/engine/chart/airway-axis";
 import { sectionKind } from "@oncethrough/engine/job/job";
-import { type KeyboardEvent, type PointerEvent, useRef, useState } from "react";
+import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from "react";
 import { sectionPath } from "#state/bench-state";
 import { lengthOf, lengthSteps, shortLength, steppedLength, systemTyped } from "#state/length-steps";
 import { useBench } from "./use-bench.ts";
@@ -22,6 +22,7 @@ export function LengthGrip({ index, axis, top, floor, height }: LengthGripProps)
   );
   const { resizeSection } = useBench((bench) => bench.actions);
   const [tried, setTried] = useState<number | undefined>(undefined);
+  useTrial(index, tried === undefined ? undefined : shortLength(tried, system));
   const grip = useRef<{ readonly x: number; readonly length: number } | undefined>(undefined);
   const field = section === undefined ? undefined : sectionKind(section.kind)?.fields.length;
   if (section === undefined || field?.type !== "quantity") return null;
@@ -88,6 +89,21 @@ export function LengthGrip({ index, axis, top, floor, height }: LengthGripProps)
       </div>
     </>
   );
+}
+
+/** The drawing follows what is tried, at most once a frame. */
+function useTrial(index: number, typed: string | undefined): void {
+  const { tryLength } = useBench((bench) => bench.actions);
+  const isTried = typed !== undefined;
+  useEffect(() => {
+    if (typed === undefined) return;
+    const frame = requestAnimationFrame(() => tryLength(index, typed));
+    return () => cancelAnimationFrame(frame);
+  }, [index, typed, tryLength]);
+  useEffect(() => {
+    if (isTried) return () => tryLength(index, undefined);
+    return undefined;
+  }, [index, isTried, tryLength]);
 }
 
 const nudges: Readonly<Record<string, number>> = {

@@ -19,7 +19,7 @@ interface ColumnsProps {
 
 /** The sections as columns through elevation and profiles: the picked one is tinted, each can be picked. */
 export function SectionColumns({ axis, height, layer, carry }: ColumnsProps) {
-  const sections = useBench((bench) => bench.sound?.job.unit.sections) ?? none;
+  const sections = useBench((bench) => (bench.trial ?? bench.sound)?.job.unit.sections) ?? none;
   const picked = useBench((bench) => sectionIndex(bench.picked));
   const section = picked === undefined ? undefined : sections[picked];
   if (layer === "tint") {

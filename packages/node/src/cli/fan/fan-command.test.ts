@@ -90,7 +90,7 @@ describe("oncethrough fan", () => {
       ({ condition }) => condition === "winter-1",
     )!;
     // Pressure of the point in hand as the table has it: 249.089 Pa are one inch of water.
-    expect(svg).toContain(`${(figures["staticPressure"]! / 249.088_91).toFixed(2)} in.wg`);
+    expect(svg).toContain(`${(figures.staticPressure! / 249.088_91).toFixed(2)} in.wg`);
   });
 
   it("says what an array still moves with one fan out, dampers as built and the other way", async () => {
