@@ -1,5 +1,7 @@
 import { liquidFreezePoint } from "#fluid/liquid";
+import { steamSaturationTemperature } from "#fluid/steam";
 import { choice, factor, flag, type GroupCheck, group, quantity } from "#form/field";
+import { printQuantity } from "#quantity/print";
 
 const valveFails = choice(["open", "closed"], {
   meaning: "Where the valve stands when control fails or the fan stops",
@@ -58,9 +60,19 @@ export const chilledWaterFields = {
   }),
 } as const;
 
+/** Pressure of a loop, against which its water does not boil. */
+export const loopPressureField = quantity("gaugePressure", {
+  meaning:
+    "Pressure of the loop at the coil, by which its water does not boil; the default is the fill pressure that loops have at their highest place (common practice)",
+  default: "12 psig",
+  minimum: "0 psig",
+  maximum: "150 psig",
+});
+
 /** Heating water or glycol at hand. */
 export const heatingWaterFields = {
   supply: quantity("temperature", { meaning: "Temperature entering the coil", minimum: "70 °F", maximum: "250 °F" }),
+  pressure: loopPressureField,
   drop: quantity("temperatureDifference", {
     meaning: "Drop through the coil at full load; give this or the flow",
     optional: true,
@@ -109,6 +121,25 @@ export const checkLiquidSupply: GroupCheck = (values, say) => {
   const limit = `${(freezes * 1.8 + 32).toFixed(0)} °F (${freezes.toFixed(0)} °C)`;
   say("supply", `${what} is ice at this temperature`, `at least ${limit}, or more glycol`);
 };
+
+/**
+ * What is wrong with water at `supply` °C in a loop of `pressure` Pa against a site's barometric pressure, Pa; nothing where it
+ * stays water. Glycol only raises the temperature at which its mixture boils, so that water's is on the safe side.
+ */
+export function boilingProblem(
+  supply: number,
+  pressure: number,
+  barometricPressure: number,
+): { readonly problem: string; readonly allowed: string } | undefined {
+  const boils = steamSaturationTemperature(pressure + barometricPressure);
+  if (supply < boils) return undefined;
+  const at = `${printQuantity(boils, "temperature", "ip")} (${printQuantity(boils, "temperature", "si")})`;
+  const held = printQuantity(pressure, "gaugePressure", "ip");
+  return {
+    problem: `water boils at ${at} under the loop's ${held} and this site's barometric pressure`,
+    allowed: "colder water, or the higher `pressure` that the loop really holds at the coil",
+  };
+}
 
 /** Electricity at hand. */
 export const electricityFields = {

@@ -169,6 +169,20 @@ describe("a job broken by hand", () => {
     expect([...lines].sort((a, b) => a - b)).toEqual(lines);
   });
 
+  it("judges heating water by the loop's pressure at the site's altitude", () => {
+    const mountain = readFileSync(
+      new URL("../../../../examples/high-country-soils-laboratory.yaml", import.meta.url),
+      "utf8",
+    );
+    const supplied = (supply: string) =>
+      readJob(mountain.replace("supply: 150 °F", `supply: ${supply}`), shippedCatalogue);
+    expect(supplied("200 °F").problems).toEqual([]);
+    const [found] = supplied("240 °F").problems;
+    expect(found?.problem).toMatch(/water boils at 23\d\.\d °F .* under the loop's 12\.0 psig/);
+    expect(found?.line).toBe(lineOf(mountain, "supply: 150 °F"));
+    expect(supplied("240 °F\n      pressure: 30 psig").problems).toEqual([]);
+  });
+
   it.each(["", " \n", "\u0000\u0001binary", "[1, 2", "a: b: c: d", "- 1\n- 2\n", "\tkey: 1", "42"])(
     "does not throw for %j",
     (text) => {

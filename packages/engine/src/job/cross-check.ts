@@ -1,4 +1,6 @@
 import type { Duty } from "#duty/duty";
+import { sitePressure } from "#duty/standard-conditions";
+import { boilingProblem } from "#duty/utilities";
 import type { WrittenSection } from "#unit/assemble";
 
 /** A problem and the path at which it shows. */
@@ -21,7 +23,12 @@ const utilityWords = { steam: "steam", chilledWater: "chilled water", heatingWat
 
 /** Duty and machine must fit each other: utilities for every coil, return air for every share below all. */
 export function crossProblems(duty: Duty, sections: readonly WrittenSection[]): readonly PlacedProblem[] {
-  return [...utilityProblems(duty, sections), ...returnProblems(duty, sections), ...waterProblems(duty)];
+  return [
+    ...utilityProblems(duty, sections),
+    ...returnProblems(duty, sections),
+    ...waterProblems(duty),
+    ...boilingProblems(duty),
+  ];
 }
 
 function utilityProblems(duty: Duty, sections: readonly WrittenSection[]): readonly PlacedProblem[] {
@@ -65,6 +72,12 @@ function returnProblems(duty: Duty, sections: readonly WrittenSection[]): readon
     });
   }
   return problems;
+}
+
+function boilingProblems(duty: Duty): readonly PlacedProblem[] {
+  const water = duty.utilities.heatingWater;
+  const found = water && boilingProblem(water.supply, water.pressure, sitePressure(duty));
+  return found === undefined ? [] : [{ path: "duty.utilities.heatingWater.supply", ...found }];
 }
 
 function waterProblems(duty: Duty): readonly PlacedProblem[] {

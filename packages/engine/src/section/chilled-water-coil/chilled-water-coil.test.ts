@@ -229,3 +229,32 @@ describe("picture of a chilled-water coil", () => {
     }
   });
 });
+
+describe("ends of the connections", () => {
+  const text = (ends: string, circuits: number) =>
+    `rows: 6\nfinned height: 36 in\nconnection ends: ${ends}\ncircuits: ${circuits}`;
+
+  it("take the circuits whose passes lead there: even ones back, odd ones across", () => {
+    // Six rows of 24 tubes of 1.5 in: 144 tubes; 24 circuits make six passes, 48 make three.
+    expect(design(text("same end", 24)).block.coil.passes).toBe(6);
+    expect(design(text("opposite ends", 48)).block.coil.passes).toBe(3);
+    for (const circuits of [24, 48]) expect(() => design(text("as the circuits give", circuits))).not.toThrow();
+  });
+
+  it("refuse circuits that lead to the other end, and say which would do", () => {
+    expect(() => design(text("opposite ends", 24))).toThrow(/24 circuits make 6 passes, which end where they began/);
+    expect(() => design(text("same end", 48))).toThrow(/48 circuits make 3 passes, which end opposite their supply/);
+    const allowed = (ends: string, circuits: number) => {
+      try {
+        design(text(ends, circuits));
+      } catch (problem) {
+        return (problem as { readonly allowed: string }).allowed.match(/\d+/g)!.map(Number);
+      }
+      throw new Error("not refused");
+    };
+    expect(allowed("opposite ends", 24)).toContain(48);
+    for (const circuits of allowed("opposite ends", 24)) expect((144 / circuits) % 2).toBe(1);
+    expect(allowed("same end", 48)).toContain(24);
+    for (const circuits of allowed("same end", 48)) expect((144 / circuits) % 2).toBe(0);
+  });
+});

@@ -25,6 +25,8 @@ export interface LiquidCoilFigures extends CoilAirFigures, FreezeFigures {
   tubeVelocity: number;
   tubeReynolds: number;
   tubeCoefficient: number;
+  /** 1 where the march along the rows did not settle: its figures are in balance, and no better than some per cent. */
+  unsettled: number;
   liquidPressureDrop: number;
   airReynolds: number;
   finEfficiency: number;
@@ -62,6 +64,7 @@ export const noLiquidCoilFigures = {
   tubeVelocity: 0,
   tubeReynolds: 0,
   tubeCoefficient: 0,
+  unsettled: 0,
   liquidPressureDrop: 0,
   airReynolds: 0,
   airCoefficient: 0,
@@ -98,6 +101,7 @@ export function setLiquidFigures(
   out.tubeVelocity = performance.tubeVelocity;
   out.tubeReynolds = performance.tubeReynolds;
   out.tubeCoefficient = performance.tubeCoefficient;
+  out.unsettled = performance.converged ? 0 : 1;
   out.liquidPressureDrop = liquidPressureDrop(block.coil, liquid, flow, mean, connection);
   out.airReynolds = performance.airReynolds;
   out.airCoefficient = performance.airCoefficient;

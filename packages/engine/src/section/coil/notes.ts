@@ -20,6 +20,12 @@ export function liquidCoilNotes(
   const { coil } = block;
   const band = liquidCoilBand(coil, ratedInlet(block, liquid, rating));
   if (band !== undefined) notes.push({ what: bandWords(band), weight: "information" });
+  if (rating.unsettled === 1) {
+    notes.push({
+      what: "the solution along the rows did not settle at this extreme state: its figures are in balance, and no better than some per cent",
+      weight: "caution",
+    });
+  }
   if (coil.passes % 2 === 1) {
     notes.push({
       what: "an odd number of passes: the return with its vent leaves across from the supply, through the far side, which needs access too",

@@ -116,3 +116,23 @@ describe("hot-water coil", () => {
     expect(rate("{}", 20, 25, { supplyTemperature: 15 }).out.capacity).toBe(0);
   });
 });
+
+describe("customary ranges of certified heating ratings", () => {
+  // From memory of the published standard: air 0–100 °F, 200–1500 fpm; water 120–250 °F, 0.5–8 ft/s.
+  const water = { liquid: { substance: "water", massFraction: 0 } as const, temperatureChange: 10 };
+  const isOutside = (entering: number, supplyTemperature: number, changes: object = {}) => {
+    const { out, at } = rate("rows: 2", entering, 90, { ...water, supplyTemperature }, changes);
+    expect(out.liquidMassFlow).toBeGreaterThan(0);
+    return (hotWaterCoil.notes?.(design("rows: 2"), out, at) ?? []).some(({ what }) =>
+      /customarily certified/.test(what),
+    );
+  };
+
+  it("are told where a rating leaves them by its air, its face or its water, and not inside", () => {
+    expect(isOutside(5, 80)).toBe(false);
+    expect(isOutside(-17.7, 80)).toBe(false);
+    expect(isOutside(-18.5, 80)).toBe(true);
+    expect(isOutside(5, 48)).toBe(true);
+    expect(isOutside(5, 80, { dryAirFlow: 1.5 })).toBe(true);
+  });
+});

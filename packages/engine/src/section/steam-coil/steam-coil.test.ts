@@ -157,6 +157,48 @@ describe("steam coil on a two-position valve", () => {
     expect(mild.capacity).toBe(0);
     expect(mild.leavingDryBulb).toBeCloseTo(7, 9);
   });
+
+  // Its steam stays at what the line gives: the load does not throttle it, so no weather makes it stall; a return above
+  // the line's own pressure does, whatever the weather.
+  it("does not stall by the weather, and always against a return above its steam", () => {
+    for (const entering of [-20, 0, 3]) {
+      const out = rate(`${text}\nvacuum breaker: no`, entering, at(psig(5), 5, { condensateReturnPressure: psig(2) }));
+      expect(out.stalled).toBe(0);
+      expect(out.stallAirTemperature).toBeGreaterThan(100);
+    }
+    const where = at(psig(5), 5, { condensateReturnPressure: psig(8) });
+    const against = rate(text, -10, where);
+    expect(against.stalled).toBe(1);
+    expect(against.stallAirTemperature).toBe(-10);
+    const said = (steamCoil.notes?.(design(text), against, where) ?? []).map(({ what }) => what).join("\n");
+    expect(said).toMatch(/stalled: .*freezing; tubes burst/);
+  });
+
+  it("says that freezing air meets a shut valve where it opens below freezing only", () => {
+    const said = (more: string) => {
+      const where = at(psig(5), 5);
+      const out = rate(`${text}\n${more}`, -10, where);
+      return (steamCoil.notes?.(design(`${text}\n${more}`), out, where) ?? []).map(({ what }) => what).join("\n");
+    };
+    expect(said("opens below: 25 °F")).toMatch(/opens below 25\.0 °F .* freezing air meets a coil without steam/);
+    expect(said("opens below: 40 °F")).not.toMatch(/without steam/);
+    expect(said("opens below: 40 °F")).toMatch(/heats the air .* above what is wanted/);
+  });
+});
+
+describe("customary ranges of certified steam ratings", () => {
+  // From memory of the published standard: air -20–100 °F, 200–1500 fpm; steam 2–250 psig.
+  it.each([
+    [-20, 5, 8, false],
+    [-30, 5, 8, true],
+    [-20, 1, 8, true],
+    [-20, 5, 1.5, true],
+  ])("air of %d °C, steam of %d psig, %d kg/s: outside %s", (entering, steam, dryAirFlow, isOutside) => {
+    const where = at(psig(steam), 60);
+    const out = rate("rows: 2", entering, where, { dryAirFlow });
+    const notes = steamCoil.notes?.(design("rows: 2"), out, where) ?? [];
+    expect(notes.some(({ what }) => /customarily certified/.test(what))).toBe(isOutside);
+  });
 });
 
 describe("steam coil when things fail", () => {

@@ -1,6 +1,12 @@
 import { checkCoilLimits, coilLimitFields } from "@oncethrough/engine/design/coil-limits";
 import { airStateFields, checkAirState, humidityRatioOfAirState } from "@oncethrough/engine/duty/air-state";
-import { checkLiquidSupply, chilledWaterFields, steamFields } from "@oncethrough/engine/duty/utilities";
+import {
+  boilingProblem,
+  checkLiquidSupply,
+  chilledWaterFields,
+  loopPressureField,
+  steamFields,
+} from "@oncethrough/engine/duty/utilities";
 import { standardPressure } from "@oncethrough/engine/fluid/atmosphere";
 import {
   choice,
@@ -78,6 +84,7 @@ const { glycol, concentration, flow } = chilledWaterFields;
 
 const waterFields = {
   supply: quantity("temperature", { meaning: "Temperature entering the coil", minimum: "20 °F", maximum: "250 °F" }),
+  pressure: loopPressureField,
   rise: quantity("temperatureDifference", {
     meaning: "Rise through a cooling coil; give this or the flow",
     optional: true,
@@ -198,6 +205,8 @@ export const checkCoilFile: GroupCheck = (values, say) => {
   }
   checkDirection(kind, air, water, say);
   const pressure = coilPressure(air);
+  const boiling = water && boilingProblem(water.supply, water.pressure, pressure);
+  if (boiling !== undefined) say("water", boiling.problem, boiling.allowed);
   if (air.altitude !== undefined && air.barometricPressure !== undefined) {
     say("air", "altitude and barometric pressure are both given", "one of them");
   }
