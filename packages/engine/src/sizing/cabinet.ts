@@ -60,7 +60,7 @@ export function largestAirflow(room: Workroom): number {
  */
 export function cabinetChoices(room: Workroom): readonly CabinetChoice[] {
   const judge = judgeOf(room);
-  const { limits } = room.duty;
+  const { mostWidth, mostHeight } = mostSides(room);
   const sides = (fixed: DraftValue | undefined, most: number) => {
     const given = fixed === undefined ? undefined : frameSide(room, fixed);
     if (given !== undefined) return [given];
@@ -68,17 +68,6 @@ export function cabinetChoices(room: Workroom): readonly CabinetChoice[] {
     const count = Math.floor((most - smallest) / step + 1e-6);
     return Array.from({ length: Math.max(0, count + 1) }, (_, index) => smallest + index * step);
   };
-  const least = (site: number | undefined, road: number) => Math.min(site ?? Number.POSITIVE_INFINITY, road);
-  const panels = 2 * metresOf(room.draft.casing["panel thickness"] ?? "2 in");
-  const roof = hasRoof(room) ? 2 * overhang.narrow : 0;
-  // Gap, rise of one in fifty across the width, and edge of the roof.
-  const roofHeight = hasRoof(room) ? 0.075 + 0.02 * 0.8 * Math.min(widest, limits.width ?? limits.shippingWidth) : 0;
-  const mostWidth = Math.min(widest, least(limits.width, limits.shippingWidth) - panels - roof, room.limits.mostWidth);
-  const mostHeight = Math.min(
-    highest,
-    least(limits.height, limits.shippingHeight) - panels - usualRail - roofHeight,
-    room.limits.mostHeight,
-  );
   const choices: CabinetChoice[] = [];
   for (const width of sides(room.fixed.casing.width, mostWidth)) {
     for (const height of sides(room.fixed.casing.height, mostHeight)) {
@@ -89,7 +78,34 @@ export function cabinetChoices(room: Workroom): readonly CabinetChoice[] {
   return choices.sort((a, b) => a.cost - b.cost);
 }
 
-function hasRoof({ duty }: Workroom): boolean {
+/** m of clear width and height that site and road take. */
+function mostSides(room: Workroom): { readonly mostWidth: number; readonly mostHeight: number } {
+  const { limits } = room.duty;
+  const { width, height } = beyondFrame(room, Math.min(widest, limits.width ?? limits.shippingWidth));
+  const least = (site: number | undefined, road: number) => Math.min(site ?? Number.POSITIVE_INFINITY, road);
+  return {
+    mostWidth: Math.min(widest, least(limits.width, limits.shippingWidth) - width, room.limits.mostWidth),
+    mostHeight: Math.min(highest, least(limits.height, limits.shippingHeight) - height, room.limits.mostHeight),
+  };
+}
+
+/** m that panels, rail and roof add to a clear cross-section; of a roof as wide as said, with its gap, rise and edge. */
+export function beyondFrame(
+  room: Pick<Workroom, "duty" | "draft">,
+  width: number,
+): { readonly width: number; readonly height: number } {
+  const panels = 2 * metresOf(room.draft.casing["panel thickness"] ?? "2 in");
+  if (!hasRoof(room)) return { width: panels, height: panels + usualRail };
+  return { width: panels + 2 * overhang.narrow, height: panels + usualRail + 0.075 + 0.02 * 0.8 * width };
+}
+
+/** m² of the largest cross-section that site and road take. */
+export function largestCabinet(room: Workroom): number {
+  const { mostWidth, mostHeight } = mostSides(room);
+  return Math.max(0, mostWidth) * Math.max(0, mostHeight);
+}
+
+function hasRoof({ duty }: Pick<Workroom, "duty">): boolean {
   return duty.site.placement !== "indoor";
 }
 

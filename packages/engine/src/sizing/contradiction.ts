@@ -11,6 +11,8 @@ export interface Contradiction {
   readonly words: string;
   /** Ways out, the nearest first, each alone. */
   readonly nearest: readonly Way[];
+  /** Why no way out is told, where none was found. */
+  readonly why?: string;
 }
 
 /** A change of the job file, `duty.setPoints.coilLeaving` to `52 °F`, and what must change with it. */
@@ -21,8 +23,9 @@ export interface Way {
   readonly also?: readonly { readonly path: string; readonly value: string }[];
 }
 
-/** K that a coil of any size leaves between air and the water that enters it; common practice for sizes that are built. */
-const coilApproach = 2;
+/** K that a coil of any size leaves between air and the water that enters it, and that a usual one does; common practice. */
+const coilApproach = 1;
+const usualApproach = 2.5;
 
 /** What a duty asks that contradicts itself, before anything is sized. */
 export function contradictionsOf(duty: Duty): readonly Contradiction[] {
@@ -70,8 +73,8 @@ function coolingContradictions(duty: Duty): readonly Contradiction[] {
     {
       words,
       nearest: [
-        { path: "duty.utilities.chilledWater.supply", value: typed(wanted - coilApproach), words: "colder water" },
-        { path, value: typed(water.supply + coilApproach), words: "warmer leaving air" },
+        { path: "duty.utilities.chilledWater.supply", value: typed(wanted - usualApproach), words: "colder water" },
+        { path, value: typed(water.supply + usualApproach), words: "warmer leaving air" },
       ],
     },
   ];

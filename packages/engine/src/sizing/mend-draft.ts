@@ -135,13 +135,16 @@ export function mendDraft(room: Workroom, solved: Solved, { failing, missed }: V
     taken.add(mender);
     changed = mender({ room, solved, finding }) || changed;
   }
-  return changed || (hasFan && missed.some((words) => words.includes("with a fan out")) && moreForTheOthers(room));
+  return changed || (hasFan && strongerMotors(room, missed));
 }
 
-/** With one fan out the others need stronger motors than with all. */
-function moreForTheOthers({ limits }: Workroom): boolean {
-  if (limits.motorReserve > 1.6 || limits.arrayMotorPower < 11 * wattsPerHorsepower) return false;
-  limits.motorReserve *= 1.15;
+/** With one fan out the others need stronger motors than with all; so does a condition whose air is heavier. */
+function strongerMotors({ limits }: Workroom, missed: readonly string[]): boolean {
+  const isOneOut = missed.some((words) => words.includes("with a fan out"));
+  const isWeak = missed.some((words) => words.includes("motor is too small"));
+  if (!(isWeak || (isOneOut && limits.arrayMotorPower >= 11 * wattsPerHorsepower)) || limits.motorReserve > 1.6)
+    return false;
+  limits.motorReserve *= isWeak ? 1.05 : 1.15;
   return true;
 }
 

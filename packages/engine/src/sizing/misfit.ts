@@ -1,12 +1,12 @@
 import type { Duty } from "#duty/duty";
-import { printQuantity } from "#quantity/print";
 import type { Machine } from "#rule/contract";
 import { mayDecide } from "#rule/contract";
 import type { Profile } from "#rule/profile";
 import { rules } from "#rule/rules";
 import { ruleFigure } from "#rule/words";
 import { inBothUnits } from "#section/both-units";
-import type { Contradiction, Way } from "./contradiction.ts";
+import type { Frame } from "#section/contract";
+import type { Contradiction } from "./contradiction.ts";
 
 /** Rules whose value stands in the duty, so that no unit changes it. */
 const ofTheDuty = /^intake (to|above)|^unit size cap$/;
@@ -36,68 +36,11 @@ function typedFigure(value: number, quantity: (typeof rules)[number]["quantity"]
   return ruleFigure(value, quantity, "ip").replace(/[−]/g, "-").replace(/,/g, "");
 }
 
-/** Why no cross-section is built for a duty, and which duties one is built for. */
-export function noCabinet(
-  duty: Duty,
-  best: { readonly width: number; readonly height: number } | undefined,
-  mayTake: (duty: Duty) => boolean,
-): Contradiction {
-  const smaller = smallerAirflow(duty, mayTake);
-  if (best === undefined) {
-    const words =
-      "no cross-section that is built takes this airflow within the velocity limits; split it over several units";
-    return { words, nearest: smaller };
+/** Why no cross-section does; `needed` is the one that would. */
+export function noCabinet(needed: Frame | undefined): string {
+  if (needed === undefined) {
+    return "no cross-section that is built takes this airflow within the velocity limits; split it over several units";
   }
-  const { width, height } = best;
-  const words = `no cross-section within what site and road take of width and height passes this airflow within the velocity limits; the smallest is ${inBothUnits(width, "length")} wide and ${inBothUnits(height, "length")} high, clear inside`;
-  return { words, nearest: [...moreRoom(duty), ...smaller] };
-}
-
-const foot = 0.3048;
-
-/** More of what road and site take, one limit or all of them; only the limits that there are. */
-export function moreRoom({ limits }: Duty): readonly Way[] {
-  const names = ["shippingWidth", "shippingHeight", "width", "height"] as const;
-  const present = names.filter((name) => limits[name] !== undefined);
-  const change = (name: (typeof names)[number], share: number) => ({
-    path: `duty.limits.${name}`,
-    value: `${Math.ceil((limits[name]! * share) / foot - 1e-6)} ft`,
-  });
-  const words = "only if the road and the site give more";
-  const single = present.map((name) => ({ ...change(name, 1.25), words }));
-  const together = [1.15, 1.4, 1.8].map((share) => {
-    const [first, ...also] = present.map((name) => change(name, share));
-    return { ...first!, words, also };
-  });
-  return [together[0]!, ...single.slice(0, 2), ...together.slice(1)];
-}
-
-/** Less air, in shares of what is asked; the least flow with it where that would be more. */
-export function lessAir({ supplyAirflow: { design, minimum } }: Duty, shares: readonly number[]): readonly Way[] {
-  const typed = (flow: number) =>
-    printQuantity(Math.floor(flow / hundred) * hundred, "airflow", "ip").replace(/,/g, "");
-  return shares.map((share) => {
-    const way = {
-      path: "duty.supplyAirflow.design",
-      value: typed(share * design),
-      words: "less air, the rest by another unit",
-    };
-    if (minimum === undefined || minimum <= share * design) return way;
-    return { ...way, also: [{ path: "duty.supplyAirflow.minimum", value: typed(share * minimum) }] };
-  });
-}
-
-/** m³/s of a hundred cubic feet a minute. */
-const hundred = 0.0471947;
-
-/** Shares of the airflow that a cross-section takes at once, as far as is seen before it is sized. */
-function smallerAirflow(duty: Duty, mayTake: (duty: Duty) => boolean): readonly Way[] {
-  const shares = Array.from({ length: 18 }, (_, index) => 0.95 - 0.05 * index);
-  const taken = shares.filter((share) =>
-    mayTake({ ...duty, supplyAirflow: { ...duty.supplyAirflow, design: share * duty.supplyAirflow.design } }),
-  );
-  return lessAir(
-    duty,
-    taken.filter((_, index) => index === 0 || index === 2),
-  );
+  const { width, height } = needed;
+  return `no cross-section within what site and road take of width and height passes this airflow within the velocity limits; the smallest is ${inBothUnits(width, "length")} wide and ${inBothUnits(height, "length")} high, clear inside`;
 }

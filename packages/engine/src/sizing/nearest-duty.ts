@@ -1,119 +1,188 @@
-import type { Duty } from "#duty/duty";
 import { spliceEdit } from "#form/splice";
-import { metresPerInch } from "#quantity/inch-pound";
-import { printQuantity } from "#quantity/print";
-import type { Finding } from "#rule/finding";
-import { ruleFigure } from "#rule/words";
-import type { Attempt } from "./attempt.ts";
 import type { Way } from "./contradiction.ts";
-import { lessAir, moreRoom } from "./misfit.ts";
+import type { Failure, Once } from "./size-once.ts";
+import { type Change, capacityWays, lessAir, lessPressure, moreRoom, steadierFlow } from "./way.ts";
 
-/** Duties that are tried, each a whole sizing, and those that are told. */
-const mostTried = 4;
+/** The nearest duties that work; where none was found, what was tried and what came of it. */
+export interface NearestDuties {
+  readonly ways: readonly Way[];
+  readonly why: string;
+}
+
+/** Ways that are told, and whole sizings that are made to prove them. */
 const mostTold = 2;
+const mostSized = 14;
+
+/** Sizes for a changed duty. */
+type Size = (text: string) => Once;
 
 /**
- * The nearest duties that work, each alone and each proven by sizing for it: what the missed rules say of the duty, then
- * what usually gives way.
+ * The nearest duties that work, each alone and each proven by sizing for it: what the contradictions themselves ask, what
+ * is missing of a coil's water, more room, less air, and what else usually gives way.
  */
-export function nearestDuties(
-  text: string,
-  duty: Duty,
-  nearest: Attempt,
-  works: (text: string) => boolean,
-): readonly Way[] {
-  return provenWays(text, waysOf(duty, nearest), works);
-}
-
-/** Those of the ways that work, the first of each kind. */
-export function provenWays(text: string, ways: readonly Way[], works: (text: string) => boolean): readonly Way[] {
-  const told: Way[] = [];
-  const kinds = new Set<string>();
-  let tried = 0;
-  for (const way of ways) {
-    if (tried >= mostTried || told.length >= mostTold) break;
-    // The nearest of each kind is enough.
-    if (kinds.has(way.path)) continue;
-    const changed = changedText(text, way);
-    if (changed === undefined) continue;
-    tried++;
-    if (!works(changed)) continue;
-    told.push(way);
-    kinds.add(way.path);
+export function nearestDuties(text: string, failure: Failure, size: Size): NearestDuties {
+  const desk = new Desk(size);
+  const ways: Way[] = [];
+  for (const find of finders) {
+    if (ways.length >= mostTold) break;
+    const way = find({ text, failure, desk });
+    if (way !== undefined) ways.push(way);
   }
-  return told;
+  return { ways, why: ways.length > 0 ? "" : `no single change was found that helps: ${desk.tried.join("; ")}` };
 }
 
-function changedText(text: string, { path, value, also = [] }: Way): string | undefined {
-  let changed: string | undefined = text;
-  for (const change of [{ path, value }, ...also]) {
-    const splice = spliceEdit(changed, change.path, change.value);
+/** Keeps count of the sizings, and of what those came to that gave no unit. */
+class Desk {
+  readonly tried: string[] = [];
+  readonly #size: Size;
+  #left = mostSized;
+
+  constructor(size: Size) {
+    this.#size = size;
+  }
+
+  /** Sizes for the duty with a way taken; undefined where the way does not splice, or enough was sized. */
+  take(text: string, way: Way): Once | undefined {
+    const changed = this.#left > 0 ? changedText(text, way) : undefined;
+    if (changed === undefined) return undefined;
+    this.#left--;
+    const once = this.#size(changed);
+    if (once.outcome !== "unit")
+      this.tried.push(`${way.path} ${way.value}${way.also ? " and more" : ""}: ${shortWords(once)}`);
+    return once;
+  }
+}
+
+interface Search {
+  readonly text: string;
+  readonly failure: Failure;
+  readonly desk: Desk;
+}
+
+type Finder = (search: Search) => Way | undefined;
+
+/** The first of some ways that works. */
+function firstThatWorks({ text, desk }: Search, ways: readonly Way[]): Way | undefined {
+  return ways.find((way) => desk.take(text, way)?.outcome === "unit");
+}
+
+/** What the contradictions ask; where the duty then fails for another reason, with what mends that as well. */
+const contradictionsMended =
+  (kind: number): Finder =>
+  (search) => {
+    const { text, failure, desk } = search;
+    if (failure.outcome !== "contradiction") return undefined;
+    const [first, ...others] = failure.contradictions;
+    const paths = [...new Set(first!.nearest.map(({ path }) => path))];
+    const also = others.flatMap(({ nearest }) => nearest.slice(0, 1)).flatMap(changesOf);
+    const ways = first!.nearest.filter(({ path }) => path === paths[kind]);
+    for (const way of ways.map((each) => together(each, also))) {
+      const once = desk.take(text, way);
+      if (once === undefined || once.outcome === "not read") continue;
+      if (once.outcome === "unit") return way;
+      if (once.outcome === "contradiction") continue;
+      const next = { text: changedText(text, way)!, failure: once, desk };
+      const more =
+        capacity("water")(next) ?? capacity("air")(next) ?? moreRoomThatWorks(next) ?? lessAirThatWorks(next);
+      if (more !== undefined) return { ...together(way, changesOf(more)), words: `${way.words}; ${more.words}` };
+    }
+    return undefined;
+  };
+
+/** The most first: where that is of no use, less is not either. */
+const capacity =
+  (what: "water" | "air"): Finder =>
+  (search) => {
+    const [most, ...nearer] = capacityWays(search.failure, what);
+    if (most === undefined || firstThatWorks(search, [most]) === undefined) return undefined;
+    return firstThatWorks(search, nearer) ?? most;
+  };
+
+/** More of what site and road take, step by step as far as the unit that came nearest says that it needs it. */
+function moreRoomThatWorks({ text, failure, desk }: Search): Way | undefined {
+  const changes = new Map<string, string>();
+  let at: Failure = failure;
+  for (let count = 0; count < 4; count++) {
+    const more = moreRoom(at).filter(({ path, value }) => changes.get(path) !== value);
+    if (more.length === 0) return undefined;
+    for (const { path, value } of more) changes.set(path, value);
+    const [first, ...also] = [...changes].map(([path, value]) => ({ path, value }));
+    const way = together({ ...first!, words: "only if the road and the site give more" }, also);
+    const once = desk.take(text, way);
+    if (once?.outcome === "unit") return way;
+    if (once === undefined || once.outcome === "not read" || once.outcome === "contradiction") return undefined;
+    at = once;
+  }
+  return undefined;
+}
+
+/** Share of the airflow to which it is found how much a unit takes; and sizings for it. */
+const closeShare = 0.08;
+const mostHalvings = 6;
+
+/** As much of the air as one unit takes: begun with what the room takes, then halved. */
+function lessAirThatWorks({ text, failure, desk }: Search): Way | undefined {
+  let found: Way | undefined;
+  let low = 0;
+  let high = 1;
+  let share = failure.outcome === "contradiction" ? 0.8 : shareOfRoom(failure);
+  for (let count = 0; count < mostHalvings && high - low > closeShare * high; count++) {
+    const way = lessAir(failure.duty, share);
+    if (desk.take(text, way)?.outcome === "unit") {
+      found = way;
+      low = share;
+    } else high = share;
+    share = low > 0 ? 0.5 * (low + high) : 0.7 * high;
+  }
+  return found;
+}
+
+function shareOfRoom({ room: { needed, most } }: Exclude<Failure, { outcome: "contradiction" }>): number {
+  const share = needed === undefined ? 0.5 : most / (needed.width * needed.height);
+  return Math.min(0.85, Math.max(0.1, 0.97 * share));
+}
+
+const finders: readonly Finder[] = [
+  contradictionsMended(0),
+  contradictionsMended(1),
+  capacity("water"),
+  capacity("air"),
+  moreRoomThatWorks,
+  (search) => firstThatWorks(search, steadierFlow(search.failure)),
+  (search) => (search.failure.outcome === "contradiction" ? undefined : lessAirThatWorks(search)),
+  (search) => firstThatWorks(search, lessPressure(search.failure)),
+];
+
+function changesOf({ path, value, also = [] }: Way): readonly Change[] {
+  return [{ path, value }, ...also];
+}
+
+/** A way with further changes; of one path the first counts. */
+function together(way: Way, more: readonly Change[]): Way {
+  const known = new Set(changesOf(way).map(({ path }) => path));
+  const also = [...(way.also ?? []), ...more.filter(({ path }) => !known.has(path))];
+  return also.length === 0 ? way : { ...way, also };
+}
+
+function changedText(text: string, way: Way): string | undefined {
+  let changed = text;
+  for (const { path, value } of changesOf(way)) {
+    const splice = spliceEdit(changed, path, value);
     if (!splice.ok) return undefined;
     changed = splice.text;
   }
   return changed;
 }
 
-function waysOf(duty: Duty, { failing, obstacles }: Attempt): readonly Way[] {
-  const words = obstacles.join("; ");
-  const isCooling = /cooling|chilled|dew point/.test(words);
-  const isHeating = /winter|heating|preheat|steam/.test(words);
-  return [
-    ...failing.flatMap(wayOfRule),
-    ...(isCooling ? coolingWays(duty) : []),
-    ...(isHeating ? heatingWays(duty) : []),
-    ...moreRoom(duty),
-    ...lessAir(duty, [0.9, 0.75, 0.55, 0.35]),
-    ...lessPressure(duty),
-  ];
-}
-
-/** What a rule's own mend of the duty asks: the limit as large as the unit is, or the room that the unit needs. */
-function wayOfRule({ entry, value, limit }: Finding): readonly Way[] {
-  const { rule } = entry;
-  return rule.mends
-    .filter(({ at, field }) => at === "duty" && field.startsWith("limits."))
-    .map(({ field }) => {
-      const needed = field === "limits.serviceSide" ? limit : value;
-      const typed =
-        rule.quantity === "length"
-          ? `${Math.ceil(needed / metresPerInch + 0.5)} in`
-          : ruleFigure(needed * 1.01, rule.quantity, "ip").replace(/,/g, "");
-      return { path: `duty.${field}`, value: typed, words: "only if the site or the road gives more" };
-    });
-}
-
-function coolingWays({ setPoints, utilities }: Duty): readonly Way[] {
-  const { coilLeaving, supply } = setPoints;
-  const warmer = coilLeaving ?? supply;
-  const path = coilLeaving === undefined ? "duty.setPoints.supply" : "duty.setPoints.coilLeaving";
-  const water = utilities.chilledWater;
-  return [1.5, 3].flatMap((step) => [
-    ...(water === undefined
-      ? []
-      : [{ path: "duty.utilities.chilledWater.supply", value: degrees(water.supply - step), words: "colder water" }]),
-    ...(warmer === undefined ? [] : [{ path, value: degrees(warmer + step), words: "warmer leaving air" }]),
-  ]);
-}
-
-function heatingWays({ setPoints }: Duty): readonly Way[] {
-  return [2, 5].map((step) => ({
-    path: "duty.setPoints.winterSupply",
-    value: degrees(setPoints.winterSupply - step),
-    words: "cooler winter supply air",
-  }));
-}
-
-function lessPressure({ externalStatic }: Duty): readonly Way[] {
-  return [
-    {
-      path: "duty.externalStatic.pressure",
-      value: printQuantity(0.7 * externalStatic.pressure, "pressureDifference", "ip"),
-      words: "ducts with less resistance",
-    },
-  ];
-}
-
-function degrees(celsius: number): string {
-  return printQuantity(celsius, "temperature", "ip").replace(/−/g, "-");
+function shortWords(once: Exclude<Once, { outcome: "unit" }>): string {
+  switch (once.outcome) {
+    case "not read":
+      return "the file would not read";
+    case "contradiction":
+      return once.contradictions[0]!.words;
+    case "no cabinet":
+      return "no cross-section within what site and road take";
+    default:
+      return once.nearest.obstacles[0] ?? "no unit was found";
+  }
 }

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { spliceEdit } from "#form/splice";
 import type { Job } from "#job/job";
 import { checkUnit } from "#rule/check";
 import { failsUnit } from "#rule/finding";
@@ -9,6 +10,7 @@ import { rules } from "#rule/rules";
 import { shippedCatalogue } from "#section/shipped.test-data";
 import { createUnitRating, rateUnit } from "#unit/rate-unit";
 import { shortfallsOf } from "#unit/report";
+import type { Contradiction, Way } from "./contradiction.ts";
 import { dutyAlone, dutyText } from "./duty.test-data.ts";
 import { type Sizing, sizeUnit } from "./size-unit.ts";
 
@@ -27,6 +29,21 @@ function sized(text: string): Sizing & { readonly outcome: "unit" } {
   const sizing = sizeUnit(text, shippedCatalogue, commonPractice);
   if (sizing.outcome !== "unit") throw new Error(JSON.stringify(sizing));
   return sizing;
+}
+
+function contradicted(text: string): readonly Contradiction[] {
+  const sizing = sizeUnit(text, shippedCatalogue, commonPractice);
+  if (sizing.outcome !== "contradiction") throw new Error(sizing.outcome);
+  return sizing.contradictions;
+}
+
+/** The duty with a way out taken. */
+function changed(text: string, { path, value, also = [] }: Way): string {
+  return [{ path, value }, ...also].reduce((duty, change) => {
+    const splice = spliceEdit(duty, change.path, change.value);
+    if (!splice.ok) throw new Error(change.path);
+    return splice.text;
+  }, text);
 }
 
 /** Everything missed while the fan runs, at every condition. */
@@ -148,10 +165,30 @@ describe("sizeUnit", () => {
       2,
     ],
   ])("answers %s with the contradiction and duties that work", (_, setPoints, words, ways) => {
-    const sizing = sizeUnit(dutyText({ setPoints }), shippedCatalogue, commonPractice);
-    if (sizing.outcome !== "contradiction") throw new Error(sizing.outcome);
-    expect(sizing.contradictions[0]!.words).toContain(words);
-    expect(sizing.contradictions[0]!.nearest).toHaveLength(ways);
+    const text = dutyText({ setPoints });
+    const [contradiction] = contradicted(text);
+    expect(contradiction!.words).toContain(words);
+    expect(contradiction!.nearest).toHaveLength(ways);
+    for (const way of contradiction!.nearest) expect(missed(sized(changed(text, way)))).toEqual([]);
+  });
+
+  it("answers an airflow that no cabinet on the road takes with a road, and with an airflow, that do", () => {
+    const text = dutyText({ airflow: "45000 cfm" });
+    const [contradiction] = contradicted(text);
+    expect(contradiction!.words).toContain("no cross-section");
+    expect(contradiction!.nearest.map(({ path }) => path)).toEqual([
+      "duty.limits.shippingWidth",
+      "duty.supplyAirflow.design",
+    ]);
+    for (const way of contradiction!.nearest) expect(missed(sized(changed(text, way)))).toEqual([]);
+  });
+
+  it("answers two contradictions at once with a duty that has neither", () => {
+    const text = dutyText({ setPoints: { "coil leaving": "43 °F", "winter minimum dew point": "62 °F" } });
+    const contradictions = contradicted(text);
+    expect(contradictions).toHaveLength(2);
+    expect(contradictions[0]!.nearest.length).toBeGreaterThan(0);
+    for (const way of contradictions[0]!.nearest) expect(missed(sized(changed(text, way)))).toEqual([]);
   });
 
   it("names what is assumed, what moves price or risk most first", () => {
@@ -182,6 +219,8 @@ describe("sizeUnit", () => {
         } else if (sizing.outcome === "contradiction") {
           expect(sizing.contradictions.length).toBeGreaterThan(0);
           for (const { words } of sizing.contradictions) expect(words).toMatch(/\w+ \w+/);
+          const [{ nearest, why }] = sizing.contradictions as readonly [Contradiction];
+          expect(nearest.length > 0 || why !== undefined).toBe(true);
         } else throw new Error(`a sound duty was not read: ${JSON.stringify(sizing.problems)}`);
       }),
       { numRuns: Number(process.env.ONCETHROUGH_DUTIES ?? 8), seed: Number(process.env.ONCETHROUGH_SEED ?? 20261125) },

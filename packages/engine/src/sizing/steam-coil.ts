@@ -48,6 +48,10 @@ function settleCoil(room: Workroom, solved: Solved, section: DraftSection): bool
   const winter = runningRatings(solved, "heating");
   const key = `${section.name}: capacity`;
   const { steamRows, steamFins } = room.limits;
+  // A coil that was chosen and does stays, or it would go to and fro with the fan's heat.
+  const present = tryValues(room, solved, index, section.values, winter);
+  if (room.chosen.has(section.name) && present?.every(({ shortfalls }) => shortfalls.length === 0)) return false;
+  room.chosen.add(section.name);
   const built = surfaces.filter(({ rows, fins }) => rows <= steamRows && fins / metresPerInch <= steamFins);
   for (const { rows, fins } of built) {
     const values: Record<string, DraftValue> = { ...section.values, rows, fins: `${fins} per in` };

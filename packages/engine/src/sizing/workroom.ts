@@ -35,6 +35,8 @@ export interface Workroom {
   readonly pins: Map<string, Record<string, DraftValue>>;
   /** Pa that each fan had to add when it was chosen, by the section's name. */
   readonly fanRises: Map<string, number>;
+  /** Sections that a step has chosen for the air of this cross-section, beyond what they began with. */
+  readonly chosen: Set<string>;
   /** Values of sections as they were read, by kind and text: the same are read again and again. */
   readonly readings: Map<string, Readonly<Record<string, unknown>>>;
   /** By what was chosen; a later choice takes the place of an earlier one. */

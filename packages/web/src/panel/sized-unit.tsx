@@ -41,7 +41,7 @@ function Obstacles({ result }: { result: SizingResult }) {
     <section className="sized" aria-label="why no unit was found">
       <h3 className="failing">◆ no unit holds this duty</h3>
       <ul>
-        {result.contradictions.map(({ words, nearest }) => (
+        {result.contradictions.map(({ words, nearest, why }) => (
           <li key={words}>
             {words}
             {nearest.map((way) => (
@@ -50,6 +50,7 @@ function Obstacles({ result }: { result: SizingResult }) {
                 <code>{[way, ...(way.also ?? [])].map(({ path, value }) => `${path}: ${value}`).join(", ")}</code>
               </p>
             ))}
+            {why !== undefined && <p className="quiet">{why}</p>}
           </li>
         ))}
       </ul>

@@ -40,7 +40,7 @@ function questionTable({ questions }: DesignOutput, ink: TextInk): string {
   return `${ink.strong("what nobody said")}, what matters most first\n${table}`;
 }
 
-function contradictionText({ words, nearest }: Contradiction, ink: TextInk, columns: number): string {
+function contradictionText({ words, nearest, why }: Contradiction, ink: TextInk, columns: number): string {
   const ways = nearest.map((way) => {
     const changes = [way, ...(way.also ?? [])].map(({ path, value }) => `${path}: ${value}`);
     return wrapped(`  ${way.words}: ${ink.strong(changes.join(", "))}`, columns);
@@ -48,5 +48,6 @@ function contradictionText({ words, nearest }: Contradiction, ink: TextInk, colu
   return [
     wrapped(ink.fail(`No unit holds this duty: ${words}.`), columns),
     ...(ways.length > 0 ? ["nearest duties that work, each alone:", ...ways] : []),
+    ...(why === undefined ? [] : [wrapped(ink.quiet(why), columns)]),
   ].join("\n");
 }
