@@ -1,5 +1,14 @@
 import type { FinnedBank } from "./finned-bank.ts";
-import { wangLouverColburn, wangLouverFriction, wangWavyColburn, wangWavyFriction } from "./formed-fin.ts";
+import {
+  compactLouverColburn,
+  compactLouverFriction,
+  herringboneColburn,
+  herringboneFriction,
+  wangLouverColburn,
+  wangLouverFriction,
+  wangWavyColburn,
+  wangWavyFriction,
+} from "./formed-fin.ts";
 import {
   circularFinColburn,
   elmahdyMitalasColburn,
@@ -150,6 +159,23 @@ export const airSideCorrelations: readonly AirSideCorrelation[] = [
     limits: [reynolds(400, 8000), rows(1, 4), collar(0.0083, 0.0104), pitch(0.0017, 0.0032), across(0.025, 0.026)],
   },
   {
+    name: "Wang herringbone 2000",
+    pattern: "wavy",
+    source: "shah-sekulic-2003",
+    year: 2000,
+    certainty: "published",
+    colburn: herringboneColburn,
+    friction: herringboneFriction,
+    limits: [
+      reynolds(300, 8000),
+      rows(1, 6),
+      collar(0.00858, 0.01038),
+      pitch(0.00121, 0.00366),
+      across(0.0254, 0.0254),
+      along(0.01905, 0.02504),
+    ],
+  },
+  {
     name: "Wang louver 1998",
     pattern: "lanced",
     source: "wang-1998-louver",
@@ -158,6 +184,24 @@ export const airSideCorrelations: readonly AirSideCorrelation[] = [
     colburn: wangLouverColburn,
     friction: wangLouverFriction,
     limits: [reynolds(300, 8000), rows(1, 4), collar(0.0083, 0.0104), pitch(0.0012, 0.0025), across(0.025, 0.026)],
+  },
+  {
+    name: "Wang-Lee-Chang 1999",
+    pattern: "lanced",
+    source: "wang-lee-chang-1999",
+    year: 1999,
+    // The equations were read, their range stands here from memory.
+    certainty: "from memory",
+    colburn: compactLouverColburn,
+    friction: compactLouverFriction,
+    limits: [
+      reynolds(300, 8000),
+      rows(1, 6),
+      collar(0.00693, 0.01042),
+      pitch(0.0012, 0.00249),
+      across(0.0177, 0.0254),
+      along(0.0127, 0.022),
+    ],
   },
 ];
 
