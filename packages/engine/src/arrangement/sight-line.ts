@@ -34,19 +34,23 @@ function isFan(part: Part): boolean {
   return part.children.some(({ key }) => key.endsWith("/sprung") || key.endsWith("/fixed"));
 }
 
-/** What is looked at: the inlet cones, through which the wheel is seen, and the belt guard. */
+/** What is looked at: the inlet cones, through which the wheel is seen, or the dampers before them, and the belt guard. */
 function targetsOf(fan: Part, window: Part): readonly Part[] {
   const found: Part[] = [];
   const visit = (part: Part): void => {
-    if (part.kind === "guard" || part.name === "inlet cone") found.push(part);
+    if (part.kind === "guard" || part.name === "inlet cone" || part.name === damperBefore) found.push(part);
     part.children.forEach(visit);
   };
   visit(fan);
   // Of the two cones of a double-inlet fan the nearer one shows the wheel.
   const away = (part: Part) => Math.abs(middle(part).y - middle(window).y);
   const cones = found.filter(({ kind }) => kind === "housing").sort((one, other) => away(one) - away(other));
-  return [...cones.slice(0, 1), ...found.filter(({ kind }) => kind === "guard")];
+  // A damper hides the wheel behind it: that its blades hang as they should is what can be seen.
+  const inlet = found.find(({ name }) => name === damperBefore) ?? cones[0];
+  return [...(inlet === undefined ? [] : [inlet]), ...found.filter(({ kind }) => kind === "guard")];
 }
+
+const damperBefore = "damper frame";
 
 const middle = ({ place, size }: Part): Point => ({
   x: place.x + size.x / 2,
@@ -54,10 +58,11 @@ const middle = ({ place, size }: Part): Point => ({
   z: place.z + size.z / 2,
 });
 
-/** The middle of a part; of a cone on the airflow's axis, the middle of its mouth. */
+/** The middle of a part; of a cone on the airflow's axis and of a damper, the middle of its mouth. */
 function facing(target: Part): Point {
   const at = middle(target);
-  return target.form?.shape === "cylinder" && target.form.axis === "x" ? { ...at, x: target.place.x - 10 } : at;
+  const isMouth = target.name === damperBefore || (target.form?.shape === "cylinder" && target.form.axis === "x");
+  return isMouth ? { ...at, x: target.place.x - 10 } : at;
 }
 
 function lineTo(section: string, part: Part, fan: Part, window: Part, target: Part): SightLine {

@@ -3,12 +3,14 @@ import { wattsPerHorsepower } from "#quantity/inch-pound";
 import type { Finding } from "#rule/finding";
 import { findingWords } from "#rule/words";
 import type { FanDesign } from "#section/fan/design";
+import type { FanSectionRating } from "#section/fan/rate";
 import { largestAirflow } from "./cabinet.ts";
 import type { DraftSection } from "./draft.ts";
 import { filters } from "./first-choice.ts";
 import { chooseMixingBox } from "./intake.ts";
 import { shortenUnit } from "./settle.ts";
 import { softerSprings } from "./springs.ts";
+import { runningRatings } from "./trial.ts";
 import type { Verdict } from "./verdict.ts";
 import { choose, chooseCasing, inchesUp, type Solved, sectionsOfKind, type Workroom } from "./workroom.ts";
 
@@ -44,7 +46,12 @@ const largerMotor: Mender = ({ room, solved, finding }) => {
   if (standardMotorPower(motorPower * finding.value) === undefined || room.limits.motorReserve > 3) return false;
   // Where the owner limits the motors, the unit must ask less of them.
   if (motorPower * finding.value > room.limits.arrayMotorPower && easierFilters({ room, solved, finding })) return true;
-  room.limits.motorReserve *= finding.value + spare;
+  // Enough that the size there is does no longer do: what is missed with a fan out may be little of what there is to spare.
+  const loads = runningRatings(solved)
+    .filter(({ condition }) => condition.fansOut === undefined)
+    .map((rating) => (rating.sections[finding.entry.index] as FanSectionRating).peakMotorLoad);
+  const next = loads.length === 0 ? 0 : (1 + spare) / Math.max(...loads);
+  room.limits.motorReserve = Math.max(room.limits.motorReserve * (finding.value + spare), next);
   return true;
 };
 

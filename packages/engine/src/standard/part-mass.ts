@@ -50,6 +50,7 @@ export const partSheets = {
   louverBlade: 0.00206,
   damperSkin: 0.0008,
   damperFrame: 0.0016,
+  backdraftBlade: 0.0016,
   eliminatorBlade: 0.000635,
   headerWall: 0.002,
   dispersionTubeWall: 0.0012,

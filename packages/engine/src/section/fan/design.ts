@@ -5,6 +5,7 @@ import { springNaturalFrequency } from "#component/spring";
 import { metresPerInch } from "#quantity/inch-pound";
 import type { Frame } from "../contract.ts";
 import { SectionProblem } from "../contract.ts";
+import { backdraftArea } from "./backdraft.ts";
 import { baseEnds, motorSize } from "./base.ts";
 import type { FanValues } from "./fields.ts";
 import { type HousingReach, housingReach, type ScrollShape, scrollShape } from "./housing.ts";
@@ -26,6 +27,8 @@ export interface FanDesign extends FanValues {
   readonly clearance: number;
   /** Velocity pressures in the inlet's throat. */
   readonly inletLoss: number;
+  /** m²: face of one fan's backdraft damper, whether it has one or not. */
+  readonly backdraftFace: number;
   /** m/s. */
   readonly tipSpeedLimit: number;
   /** rev/s of the wheel at that. */
@@ -79,6 +82,7 @@ export function prepareFan(values: FanValues, frame: Frame): FanDesign {
     leavingArea: housed ? values.count * outletArea : cabinetArea,
     clearance,
     inletLoss: inletEffectFromClearance(clearance / diameter),
+    backdraftFace: backdraftArea(values, Math.min(frame.width / grid.columns, frame.height / grid.rows), outletArea),
     tipSpeedLimit,
     maximumSpeed: tipSpeedLimit / (Math.PI * diameter),
     motorEfficiency: motorNominalEfficiency(motor.enclosure, motor.poles, motorPower),

@@ -203,38 +203,6 @@ describe("fan section", () => {
   });
 });
 
-describe("an array with a failed fan", () => {
-  const text = "wheel: typical airfoil plenum wheel\ndiameter: 22.25 in\ncount: 6\nmotor power: 7.5 hp";
-  const open = designOf(text);
-  const damped = designOf(`${text}\nbackdraft dampers: yes`);
-  const at = (fanSpeed: number, fansFailed: number) => sampleSectionCondition({}, { fanSpeed, fansFailed });
-
-  it("shares the flow among those that turn, and what flows back besides when nothing closes", () => {
-    const all = rated(damped, 9, at(30, 0));
-    const five = rated(damped, 9, at(30, 1));
-    expect(five.fansRunning).toBe(5);
-    expect(five.backflow).toBe(0);
-    expect(five.flowPerFan / all.flowPerFan).toBeCloseTo(6 / 5, 9);
-    const leaky = rated(open, 9, at(30, 1));
-    expect(leaky.backflow).toBeGreaterThan(0);
-    expect(leaky.flowPerFan * 5 - leaky.backflow).toBeCloseTo(all.flowPerFan * 6, 9);
-    // What flows back is driven by the very pressure that the others hold, through the loss of a standing wheel.
-    const velocity = leaky.backflow / open.inletArea;
-    const loss = (open.wheel.stoppedLoss + open.inletLoss) * 0.5 * leaky.density * velocity ** 2;
-    expect(loss / leaky.totalPressureRise).toBeCloseTo(1, 6);
-    expect(leaky.totalPressureRise).toBeLessThan(five.totalPressureRise + five.backdraftLossPressure);
-  });
-
-  it("is led to the speed that holds pressure and flow", () => {
-    for (const design of [open, damped]) {
-      const whole = rated(design, 9, at(30, 0));
-      const speed = fanSpeedForPressure(design, whole.flowPerFan * 6, whole.totalPressureRise, whole.density, 1);
-      expect(speed).toBeGreaterThan(30);
-      expect(rated(design, 9, at(speed, 1)).totalPressureRise).toBeCloseTo(whole.totalPressureRise, 4);
-    }
-  });
-});
-
 describe("sound of the fans", () => {
   it("is that of one fan and ten times the logarithm of their number, and none when they stand", () => {
     const one = designOf("wheel: typical airfoil plenum wheel\ndiameter: 22.25 in\nmotor power: 7.5 hp");

@@ -95,8 +95,8 @@ export const fanFields = {
   }),
   backdraftDampers: flag({ meaning: "A damper at each fan that closes when it stops", default: false }),
   backdraftLoss: factor({
-    meaning: "Loss of an open backdraft damper, velocity pressures in the fan's inlet",
-    default: 0.8,
+    meaning: "Loss of an open backdraft damper, velocity pressures on its own face; the default from memory",
+    default: 1,
     minimum: 0,
     maximum: 10,
   }),

@@ -19,8 +19,11 @@ export function fanLosses(design: FanDesign, rating: FanSectionRating): readonly
     losses.push({
       part: "backdraft damper",
       pressure: rating.backdraftLossPressure,
-      ...inlet,
-      source: "common-practice velocity pressures in the inlet as the job gives them",
+      plane: "face",
+      area: design.backdraftFace,
+      velocity: rating.flowPerFan / design.backdraftFace,
+      density,
+      source: "from-memory velocity pressures on the damper's face as the job gives them",
     });
   }
   losses.push({

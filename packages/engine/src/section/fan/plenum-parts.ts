@@ -1,6 +1,7 @@
 import type { Frame } from "../contract.ts";
 import { assembly, blank, boxOf, type SectionPart, sheetPart, weighedPart } from "../part.ts";
 import { roundForm } from "../part-form.ts";
+import { backdraftPart } from "./backdraft-parts.ts";
 import { motorSize } from "./base.ts";
 import type { FanDesign } from "./design.ts";
 import { baseMass, fanMasses, fanPiece, motorPart, shippingRestraints, springParts, sprung } from "./pieces.ts";
@@ -119,6 +120,7 @@ function plenumWheel(design: FanDesign, frame: Frame, row: number, column: numbe
   return assembly(key, design.count === 1 ? "fan" : `fan in row ${row + 1}, column ${column + 1}`, [
     sprung(children, isSprung),
     { ...cone, form: roundAlong },
+    ...(design.backdraftDampers ? [backdraftPart(design, frame, middle.y, middle.z)] : []),
     ...springs,
     ...(isSprung ? shippingRestraints(springs) : []),
   ]);

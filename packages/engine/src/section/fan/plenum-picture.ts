@@ -2,6 +2,7 @@ import type { Frame } from "../contract.ts";
 import type { DisplayItem } from "../display.ts";
 import { type Pencil, pencilFor } from "../pencil.ts";
 import { drawArrow } from "../pencil-shape.ts";
+import { backdraftBlades, backdraftDepth, backdraftSide } from "./backdraft.ts";
 import { motorSize } from "./base.ts";
 import type { FanDesign } from "./design.ts";
 import { drawMotorSide, drawSprings } from "./drive-picture.ts";
@@ -39,7 +40,7 @@ function drawUnit(pencil: Pencil, design: FanDesign, wall: number, y: number, fl
   const back = shroud + wheel.wheelWidth * size;
   for (const side of [-1, 1])
     pencil.line("inlet cone", "outline", coneOf(wall, y, side, throat, size), { label: "inlet cone" });
-  if (design.backdraftDampers) drawBackdraft(pencil, wall, y, throat * 1.16);
+  if (design.backdraftDampers) drawBackdraft(pencil, wall, y, 1000 * backdraftSide(design));
   drawWheelSide(pencil, design, shroud, back, y);
   const motor = motorSize(design.motorPower);
   const [length, body] = [motor.length * 1000, motor.diameter * 1000];
@@ -139,12 +140,19 @@ function drawWheelSide(pencil: Pencil, design: FanDesign, shroud: number, back: 
   pencil.box("wheel", "outline", back - 0.1 * size, y - 0.07 * size, 0.1 * size, 0.14 * size, { fill: "paper" });
 }
 
-/** Blades of a damper that the stream holds open, before the wall. */
-function drawBackdraft(pencil: Pencil, wall: number, y: number, mouth: number): void {
-  const pitch = mouth / 3;
-  for (let blade = -3; blade < 3; blade++) {
-    const at = y + (blade + 0.5) * pitch;
-    pencil.line("backdraft damper", "outline", [wall - 60, at + 0.12 * pitch, wall - 8, at - 0.12 * pitch], {
+/** Blades of a damper that the stream holds open, in their frame before the wall. */
+function drawBackdraft(pencil: Pencil, wall: number, y: number, side: number): void {
+  const blades = backdraftBlades(side / 1000);
+  const pitch = side / blades;
+  const start = wall - 1000 * backdraftDepth;
+  for (const edge of [-0.5, 0.5]) {
+    pencil.line("backdraft damper", "outline", [start, y + edge * side, wall, y + edge * side], {
+      label: "backdraft damper",
+    });
+  }
+  for (let blade = 0; blade < blades; blade++) {
+    const at = y + (blade + 0.5) * pitch - side / 2;
+    pencil.line("backdraft damper", "outline", [start + 8, at + 0.17 * pitch, wall - 8, at - 0.17 * pitch], {
       label: "backdraft damper",
     });
   }

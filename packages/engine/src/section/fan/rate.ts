@@ -17,7 +17,7 @@ import type { FanRating, SectionCondition } from "../contract.ts";
 import { settleDryBulb } from "../settle-state.ts";
 import { actualAirflow, airDensity, beginRating, endRating, enthalpyFlow } from "../station.ts";
 import type { FanDesign } from "./design.ts";
-import { backflowAt, outletLossOf } from "./rise.ts";
+import { backdraftLossFromFlow, backflowAt, outletLossOf } from "./rise.ts";
 import { highestSpeed } from "./speed-range.ts";
 
 /** What a fan section reports; figures of one fan where not said otherwise. */
@@ -155,7 +155,7 @@ function ratePressure(design: FanDesign, out: FanSectionRating): void {
   out.fanTotalPressure = out.staticPressure + out.outletVelocityPressure;
   out.inletEffectLoss = design.inletLoss * inletVelocityPressure;
   out.outletEffectLoss = outletLossOf(design, out.outletVelocity) * out.outletVelocityPressure;
-  out.backdraftLossPressure = design.backdraftDampers ? design.backdraftLoss * inletVelocityPressure : 0;
+  out.backdraftLossPressure = backdraftLossFromFlow(design, density, flowPerFan);
   out.totalPressureRise = out.fanTotalPressure - out.inletEffectLoss - out.outletEffectLoss - out.backdraftLossPressure;
   out.totalPressureLoss = -out.totalPressureRise;
   const scale = 0.5 * density * out.tipSpeed ** 2;

@@ -45,13 +45,18 @@ function riseOf(design: FanDesign, speed: number, density: number, perFan: numbe
   return fanPressureFromFlow(curve, design.diameter, speed, density, perFan) - lossesOf(design, density, perFan);
 }
 
+/** Pa that an open backdraft damper takes of a flow (m³/s) through its fan. */
+export function backdraftLossFromFlow(design: FanDesign, density: number, perFan: number): number {
+  return design.backdraftDampers ? design.backdraftLoss * 0.5 * density * (perFan / design.backdraftFace) ** 2 : 0;
+}
+
 /** Pa that effects and damper take, less the velocity pressure in the outlet. */
 function lossesOf(design: FanDesign, density: number, perFan: number): number {
   const inletPressure = 0.5 * density * (perFan / design.inletArea) ** 2;
   const outletVelocity = design.housed ? perFan / design.outletArea : 0;
   const outletPressure = 0.5 * density * outletVelocity ** 2;
-  const inletLosses = design.inletLoss + (design.backdraftDampers ? design.backdraftLoss : 0);
-  return inletLosses * inletPressure + (outletLossOf(design, outletVelocity) - 1) * outletPressure;
+  const effects = design.inletLoss * inletPressure + (outletLossOf(design, outletVelocity) - 1) * outletPressure;
+  return effects + backdraftLossFromFlow(design, density, perFan);
 }
 
 /**

@@ -1,5 +1,5 @@
 import { powerWorking } from "./power-working.ts";
-import { outletLossOf } from "./rise.ts";
+import { backdraftLossFromFlow, outletLossOf } from "./rise.ts";
 import { type FanWorkingLine, term } from "./working-line.ts";
 
 const density = term("ρ", "density before the fan", "density", (rating) => rating.density);
@@ -77,6 +77,22 @@ const pressureWorking: readonly FanWorkingLine[] = [
     evaluate: (rating, design) =>
       outletLossOf(design, rating.outletVelocity) * 0.5 * rating.density * rating.outletVelocity ** 2,
     source: "amca-201 from memory",
+  },
+  {
+    figure: "backdraftLossPressure",
+    name: "backdraft damper",
+    quantity: "pressureDifference",
+    equation: "Δp = K ρ v² / 2, v = Q / A on the open damper's own face",
+    terms: [
+      term("K", "velocity pressures on the damper's face", "factor", (_, design) =>
+        design.backdraftDampers ? design.backdraftLoss : 0,
+      ),
+      term("Q", "airflow of each fan", "actualAirflow", (rating) => rating.flowPerFan),
+      term("A", "face of the damper", "area", (_, design) => design.backdraftFace),
+      density,
+    ],
+    evaluate: ({ density, flowPerFan }, design) => backdraftLossFromFlow(design, density, flowPerFan),
+    source: "from-memory loss of open blades",
   },
   {
     figure: "totalPressureRise",
