@@ -17,6 +17,10 @@ export const ownConditionFields = {
   fanSpeed: quantity("rotationalSpeed", { meaning: "Fan speed held; the flow then follows", optional: true }),
   fan: choice(["runs", "stopped"], { meaning: "Whether the fan runs", default: "runs" }),
   dampers: choice(["as set", "closed"], { meaning: "What the dampers do when the fan is stopped", default: "as set" }),
+  exhaust: choice(["runs", "stopped"], {
+    meaning: "Whether the exhaust runs of which heat is recovered; stopped shows the unit without recovery",
+    default: "runs",
+  }),
   windSpeed: quantity("velocity", {
     meaning: "Wind onto the intake",
     default: "0 mph",
@@ -58,6 +62,7 @@ export function conditionOfUser(duty: Duty, own: OwnCondition, fixedSpeed: numbe
     key: `own-${own.name.toLowerCase().replace(/[^a-z0-9.]+/g, "-")}`,
     outdoor: { dryBulb: own.outdoor.dryBulb, humidityRatio, windSpeed: own.windSpeed, rain: own.rain * rainDensity },
     filterLoading: own.filterLoading,
+    exhaust: own.exhaust === "stopped" ? undefined : base.exhaust,
     flow:
       own.fan === "stopped"
         ? { mode: "fan stopped", dampers: own.dampers, stackHeight: duty.stackHeight }

@@ -26,7 +26,7 @@ const duty: readonly Row[] = [
   [
     "full load with and without heat recovery",
     "calculated",
-    "a user's own condition without the exhaust stream shows the case without",
+    "a condition of the user's own with `exhaust: stopped` shows the case without",
   ],
   ["density at the site's altitude", "calculated", "every density is the local one"],
   [

@@ -12,7 +12,7 @@ import { chooseFanFirst, settleFan } from "./fans.ts";
 import { chooseDischarge, chooseDoors } from "./first-choice.ts";
 import { chooseIntake, settleHood } from "./intake.ts";
 import { settleLiquidCoils } from "./liquid-coil.ts";
-import { mendCabinet, mendCabinetFirst, mendDraft } from "./mend-draft.ts";
+import { isHopeless, mendCabinet, mendDraft } from "./mend-draft.ts";
 import { settleBlades, settleEliminator, settleRail } from "./settle.ts";
 import { smallestChange } from "./smallest-change.ts";
 import { settleSound } from "./sound.ts";
@@ -60,7 +60,7 @@ export function sizeFor(dutyText: string, room: Workroom, cabinet: CabinetChoice
     const judged = judgedOnItsRail(dutyText, room, job, solved, bench);
     const { verdict } = judged;
     last = outcome(room, judged.text, judged.job, verdict, []);
-    if (last.obstacles.length === 0 || mendCabinetFirst(room, solved, verdict)) return last;
+    if (last.obstacles.length === 0 || isHopeless(room, solved, verdict)) return last;
     if (mendTilChanged(dutyText, judged.text, room, solved, verdict)) continue;
     if (mendCabinet(room, solved, verdict)) return last;
     const mayTry = verdict.failing.length <= mostTogether && room.obstacles.size === 0 && smallest++ < mostSmallest;

@@ -140,7 +140,9 @@ export function settleHood(room: Workroom, { ratings }: Solved): boolean {
   const limit = isSnowy ? room.limits.hoodVelocityInSnow : room.limits.hoodVelocity;
   let changed = false;
   for (const section of sectionsOfKind(room, "intake hood")) {
-    const projection = Math.max(18 * inch, flow / limit / frame.width);
+    // It never sinks again: what one round needs, the next by a hair less, would go to and fro.
+    const before = metresOf(section.values.projection ?? "18 in");
+    const projection = Math.max(before, flow / limit / frame.width);
     const velocity = flow / (Math.ceil(projection / inch / 2) * 2 * inch * frame.width);
     changed =
       choose(

@@ -112,6 +112,10 @@ function settleCoil(room: Workroom, solved: Solved, section: DraftSection): bool
     room.obstacles.delete(key);
     return false;
   }
+  // What no coil reached, none does where hardly less is asked.
+  const asked = { heat: heatFlow(worst, index, use), wanted: use.wanted(worst)! };
+  const beyond = room.beyond.get(section.name);
+  if (beyond !== undefined && isAsMuch(asked, beyond, use)) return false;
   for (const search of searches) {
     const candidates = alternatives(room, solved, section, index, worst, use, search);
     const found = firstHeld(room, solved, section, index, running, candidates, search.mostCarryOver);
@@ -119,6 +123,7 @@ function settleCoil(room: Workroom, solved: Solved, section: DraftSection): bool
     room.obstacles.delete(key);
     return choose(room, section, typedValues(room, found), reasons(room, found, worst, use));
   }
+  room.beyond.set(section.name, asked);
   room.obstacles.set(
     key,
     `no ${use.kind} up to ${use.rows.at(-1)} rows of ${use.fins.at(-1)} fins per inch holds ${printQuantity(use.wanted(worst)!, "temperature", "ip")} within the limits of air and water pressure`,
@@ -128,16 +133,29 @@ function settleCoil(room: Workroom, solved: Solved, section: DraftSection): bool
 
 /** The condition with most heat to take out, or to bring in. */
 function heaviest(ratings: readonly UnitRating[], index: number, use: Use): UnitRating | undefined {
-  const flow = (rating: UnitRating) => {
-    const { entering } = rating.sections[index]!;
-    return use.season === "cooling"
-      ? enthalpyFlow(entering)
-      : entering.dryAirFlow * (use.wanted(rating)! - entering.dryBulb);
-  };
   return ratings.reduce<UnitRating | undefined>(
-    (found, each) => (found === undefined || flow(each) > flow(found) ? each : found),
+    (found, each) => (found === undefined || heatFlow(each, index, use) > heatFlow(found, index, use) ? each : found),
     undefined,
   );
+}
+
+/** What tells how much heat is to be taken out, or brought in: the larger, the more. */
+function heatFlow(rating: UnitRating, index: number, use: Use): number {
+  const { entering } = rating.sections[index]!;
+  return use.season === "cooling"
+    ? enthalpyFlow(entering)
+    : entering.dryAirFlow * (use.wanted(rating)! - entering.dryBulb);
+}
+
+interface Asked {
+  readonly heat: number;
+  readonly wanted: number;
+}
+
+/** True where as much is asked of the coil as before, but for 2 % of heat and 0.2 K. */
+function isAsMuch(asked: Asked, before: Asked, { season }: Use): boolean {
+  const sense = season === "cooling" ? 1 : -1;
+  return asked.heat >= 0.98 * before.heat && sense * (asked.wanted - before.wanted) < 0.2;
 }
 
 function alternatives(

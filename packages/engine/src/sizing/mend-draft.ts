@@ -70,7 +70,7 @@ const wideEnoughForADoor: Mender = ({ room, solved, finding }) => {
   const section = sectionAt(room, solved, finding);
   const { length } = solved.unit.sections[finding.entry.index]!.layout;
   if (section === undefined || length > 1.5) return false;
-  return choose(room, section, { length: inchesUp(length + 0.15, 2) }, findingWords(finding, "ip"));
+  return choose(room, section, { length: inchesUp(length + 0.3, 2) }, findingWords(finding, "ip"));
 };
 
 /** An access beside what nobody reaches. */
@@ -187,12 +187,14 @@ const ofTheCabinet: Readonly<Record<string, number>> = {
   "unit fits the site, highest": 1,
 };
 
-/** As `mendCabinet`, where the cross-section is hopeless: nothing else need be mended for it. */
-export function mendCabinetFirst(room: Workroom, solved: Solved, verdict: Verdict): boolean {
-  const isHopeless = verdict.failing.some(
+/** True where the cross-section is hopeless, so that nothing else need be mended for it; the next one is told why. */
+export function isHopeless(room: Workroom, solved: Solved, verdict: Verdict): boolean {
+  const isTooSmall = verdict.failing.some(
     ({ entry, value, limit }) => value > limit * (ofTheCabinet[entry.rule.id] ?? Number.POSITIVE_INFINITY),
   );
-  return isHopeless && mendCabinet(room, solved, verdict);
+  const lacksCapacity = [...room.obstacles.keys()].some((key) => key.endsWith(": capacity"));
+  if (!isTooSmall && !lacksCapacity) return false;
+  return mendCabinet(room, solved, verdict) || lacksCapacity;
 }
 
 /** Asks of the next cabinet what this one lacked: a larger face, or less width or height. Gives whether it lacked any. */

@@ -98,19 +98,23 @@ const capacity =
     return firstThatWorks(search, nearer) ?? most;
   };
 
+const moreCapacity: Finder = (search) => capacity("water")(search) ?? capacity("air")(search);
+
 /** More of what site and road take, step by step as far as the unit that came nearest says that it needs it. */
 function moreRoomThatWorks({ text, failure, desk }: Search): Way | undefined {
   const changes = new Map<string, string>();
   let at: Failure = failure;
   for (let count = 0; count < 4; count++) {
-    const more = moreRoom(at).filter(({ path, value }) => changes.get(path) !== value);
-    if (more.length === 0) return undefined;
-    for (const { path, value } of more) changes.set(path, value);
+    const wider = moreRoom(at).filter(({ path, value }) => changes.get(path) !== value);
+    if (wider.length === 0) return undefined;
+    for (const { path, value } of wider) changes.set(path, value);
     const [first, ...also] = [...changes].map(([path, value]) => ({ path, value }));
     const way = together({ ...first!, words: "only if the road and the site give more" }, also);
     const once = desk.take(text, way);
     if (once?.outcome === "unit") return way;
     if (once === undefined || once.outcome === "not read" || once.outcome === "contradiction") return undefined;
+    const more = moreCapacity({ text: changedText(text, way)!, failure: once, desk });
+    if (more !== undefined) return both(way, more);
     at = once;
   }
   return undefined;
@@ -128,10 +132,16 @@ function lessAirThatWorks({ text, failure, desk }: Search): Way | undefined {
   let share = failure.outcome === "contradiction" ? 0.8 : shareOfRoom(failure);
   for (let count = 0; count < mostHalvings && high - low > closeShare * high; count++) {
     const way = lessAir(failure.duty, share);
-    if (desk.take(text, way)?.outcome === "unit") {
+    const once = desk.take(text, way);
+    if (once?.outcome === "unit") {
       found = way;
       low = share;
     } else high = share;
+    // Where a coil's capacity is what is lacking of less air, it is lacking of any.
+    if (once?.outcome === "no unit" && found === undefined && capacityWays(once, "air").length > 0) {
+      const more = moreCapacity({ text: changedText(text, way)!, failure: once, desk });
+      return more && both(way, more);
+    }
     share = low > 0 ? 0.5 * (low + high) : 0.7 * high;
   }
   return found;
@@ -155,6 +165,11 @@ const finders: readonly Finder[] = [
 
 function changesOf({ path, value, also = [] }: Way): readonly Change[] {
   return [{ path, value }, ...also];
+}
+
+/** Two ways that must be gone together. */
+function both(way: Way, more: Way): Way {
+  return { ...together(way, changesOf(more)), words: `${way.words}; ${more.words}` };
 }
 
 /** A way with further changes; of one path the first counts. */

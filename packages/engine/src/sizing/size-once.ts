@@ -170,6 +170,7 @@ function workroom(
     pins: new Map(),
     fanRises: new Map(),
     chosen: new Set<string>(),
+    beyond: new Map(),
     readings,
     choices: new Map(),
     obstacles: new Map(),

@@ -37,6 +37,8 @@ export interface Workroom {
   readonly fanRises: Map<string, number>;
   /** Sections that a step has chosen for the air of this cross-section, beyond what they began with. */
   readonly chosen: Set<string>;
+  /** By the section's name: the heat, W, and the leaving air, °C, at which no coil was found. */
+  readonly beyond: Map<string, { readonly heat: number; readonly wanted: number }>;
   /** Values of sections as they were read, by kind and text: the same are read again and again. */
   readonly readings: Map<string, Readonly<Record<string, unknown>>>;
   /** By what was chosen; a later choice takes the place of an earlier one. */

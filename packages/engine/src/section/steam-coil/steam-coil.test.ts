@@ -129,6 +129,9 @@ describe("steam coil on a modulating valve", () => {
     const where = at(psig(15), 8);
     const out = rate("finned height: 48 in\nfinned length: 60 in", -20, where, { coldestFilament: -25 });
     expect(out.freezestatLength / 0.3048).toBeCloseTo(20, 0);
+    // TV-14: 42 ft of it for a face of 42 ft², three elements of 20 ft.
+    const large = rate("finned height: 72 in\nfinned length: 84 in", -20, where, { coldestFilament: -25 });
+    expect(large.freezestatLength / 0.3048).toBeCloseTo(42, 0);
     const cold = rate("rows: 1\nfins: 4 per in", -25, at(psig(2), 2));
     expect(cold.freezestatMargin).toBeLessThan(0);
     const notes = steamCoil.notes?.(design(), cold, at(psig(2), 2)) ?? [];
