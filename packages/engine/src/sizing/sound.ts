@@ -1,7 +1,8 @@
 import type { Attenuator } from "#component/attenuator";
+import { weightedLevel } from "#component/fan-sound";
 import { metresPerInch } from "#quantity/inch-pound";
 import { printQuantity } from "#quantity/print";
-import { soundOf } from "#unit/sound";
+import { type SoundOutlet, soundOf } from "#unit/sound";
 import type { DraftSection } from "./draft.ts";
 import { runningRatings } from "./trial.ts";
 import { choose, type Solved, sectionsOfKind, type Workroom } from "./workroom.ts";
@@ -15,28 +16,43 @@ export function settleSound(room: Workroom, solved: Solved): boolean {
 
 function settle(room: Workroom, solved: Solved, way: Way): boolean {
   const limit = room.duty.soundLimits[way];
-  if (limit === undefined) return false;
-  const level = loudest(solved, way);
-  if (!(level > limit)) return false;
+  const loud = limit === undefined ? undefined : loudest(solved, way);
+  if (limit === undefined || loud === undefined || !(loud.weighted > limit)) return false;
   const present = sectionsOfKind(room, "attenuator").find(({ name }) => name === nameOf(way));
-  const next = attenuators(room).find(({ rank }) => present === undefined || rank > rankOf(room, present));
-  if (next === undefined) return false;
+  const all = attenuators(room);
+  const standing = present && all.find(({ values }) => isBuilt(present, values));
+  const longer = all.slice(standing === undefined ? 0 : all.indexOf(standing) + 1);
+  const next = longer.find((each) => levelWith(loud, each, standing) <= limit) ?? longer.at(-1);
+  const figure = (level: number) => printQuantity(level, "weightedSoundLevel", "ip");
+  if (next === undefined) {
+    const chosen = "none that takes off more is in the catalogue";
+    const because = `${figure(loud.weighted)} at the ${way} with it, against ${figure(limit)}: what is missed is for the duct`;
+    room.choices.set(`${nameOf(way)}: limit`, { of: nameOf(way), chosen, because });
+    return false;
+  }
   const section = present ?? insert(room, way);
   if (section === undefined) return false;
-  const because = `${printQuantity(level, "weightedSoundLevel", "ip")} at the ${way} without it, against ${printQuantity(limit, "weightedSoundLevel", "ip")}`;
+  const without = room.choices.get(`${section.name}: attenuator`)?.because;
   return choose(
     room,
     section,
     next.values,
-    present === undefined ? because : (room.choices.get(`${section.name}: attenuator`)?.because ?? because),
+    without ?? `${figure(loud.weighted)} at the ${way} without it, against ${figure(limit)}`,
   );
 }
 
-function loudest(solved: Solved, way: Way): number {
-  return Math.max(
-    Number.NEGATIVE_INFINITY,
-    ...runningRatings(solved).map((rating) => soundOf(solved.unit, rating)?.[way].weighted ?? Number.NEGATIVE_INFINITY),
+/** The loudest of all conditions. */
+function loudest(solved: Solved, way: Way): SoundOutlet | undefined {
+  const outlets = runningRatings(solved).flatMap((rating) => soundOf(solved.unit, rating)?.[way] ?? []);
+  return outlets.reduce<SoundOutlet | undefined>(
+    (found, each) => (found === undefined || each.weighted > found.weighted ? each : found),
+    undefined,
   );
+}
+
+/** dB(A) that is left behind another attenuator, as far as its tested losses tell; the solved unit decides. */
+function levelWith({ levels }: SoundOutlet, { loss }: Built, standing: Built | undefined): number {
+  return weightedLevel(levels.map((level, band) => level - loss[band]! + (standing?.loss[band] ?? 0)));
 }
 
 function nameOf(way: Way): string {
@@ -44,8 +60,9 @@ function nameOf(way: Way): string {
 }
 
 interface Built {
-  readonly rank: number;
   readonly values: { readonly attenuator: string; readonly "baffle length": string };
+  /** dB in the octave bands. */
+  readonly loss: readonly number[];
 }
 
 /** Every record at every tested length: open passages before narrow ones, short before long. */
@@ -57,19 +74,18 @@ function attenuators(room: Workroom): readonly Built[] {
   return records
     .sort((a, b) => open(b) - open(a))
     .flatMap((record) =>
-      record.lengths.map(({ length }) => ({
-        attenuator: record.head.name,
-        "baffle length": `${Math.round(length / metresPerInch)} in`,
+      record.lengths.map(({ length, insertionLoss }) => ({
+        values: {
+          attenuator: record.head.name,
+          "baffle length": `${Math.round(length / metresPerInch)} in`,
+        },
+        loss: insertionLoss,
       })),
-    )
-    .map((values, rank) => ({ rank, values }));
+    );
 }
 
-function rankOf(room: Workroom, { values }: DraftSection): number {
-  const found = attenuators(room).find(
-    (each) => each.values.attenuator === values.attenuator && each.values["baffle length"] === values["baffle length"],
-  );
-  return found?.rank ?? -1;
+function isBuilt({ values }: DraftSection, built: Built["values"]): boolean {
+  return values.attenuator === built.attenuator && values["baffle length"] === built["baffle length"];
 }
 
 /** Behind the filters, where the air is clean; behind the fan. */
