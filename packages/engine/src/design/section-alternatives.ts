@@ -1,9 +1,10 @@
 import { circuitChoices } from "#component/coil/coil";
 import type { FinnedSurface } from "#component/finned-surface/family";
 import type { Air } from "#section/air";
-import type { CoilBlock } from "#section/coil/block";
+import { type CoilBlock, casingFlange } from "#section/coil/block";
 import { type Frame, type SectionCondition, SectionProblem } from "#section/contract";
 import { rateSection } from "#section/rate-section";
+import type { RecoveryCoilDesign } from "#section/recovery-coil/design";
 import { recoveryCoil } from "#section/recovery-coil/kind";
 import { actualAirflow } from "#section/station";
 import { steamCoil } from "#section/steam-coil/kind";
@@ -68,6 +69,18 @@ interface Way {
   readonly fins: number;
   readonly circuits: number | undefined;
   readonly turbulators: "none" | "wire" | undefined;
+  /** What is known of the way before it is built. */
+  readonly outline: Outline | undefined;
+}
+
+/** A coil's face and one tube of it, alike for all ways with one surface. */
+interface Outline {
+  /** m², of all coils. */
+  readonly faceArea: number;
+  /** m of fins along the flow for each row. */
+  readonly rowDepth: number;
+  /** m/s in the tubes of one circuit; of coils on steam undefined. */
+  readonly circuitVelocity: number | undefined;
 }
 
 /** K by which the leaving air may miss. */
@@ -80,7 +93,8 @@ const leavingTolerance = 0.01;
  *
  * @throws SectionProblem when the coil itself cannot be built
  */
-export function sectionCoilAlternatives(task: SectionCoilTask, sorting: CoilSorting = "price"): SectionCoilChoice {
+export function sectionCoilAlternatives(asked: SectionCoilTask, sorting: CoilSorting = "price"): SectionCoilChoice {
+  const task = { ...asked, values: withFlow(asked) };
   const examine = examinerOf(task);
   const present = examine(presentWay(task.values), undefined);
   const reached = typeof present === "string" ? undefined : present.leavingDryBulb;
@@ -117,29 +131,44 @@ function presentWay(values: RatedCoilValues): Way {
     fins: values.fins,
     circuits: values.circuits as number | undefined,
     turbulators: values.turbulators as Way["turbulators"],
+    outline: undefined,
   };
 }
 
 function* waysOf({ values, surfaces, rows, fins, frame }: SectionCoilTask): Generator<Way> {
   const loops = values.kind === recoveryCoil.name;
   for (const surface of surfaces) {
-    const tubesPerRow = loops ? tubesOf(values, surface, frame) : 1;
-    if (tubesPerRow === undefined) continue;
+    const sample = sampleOf(values, surface, frame);
+    if (sample === undefined && loops) continue;
+    const outline = sample && outlineOf(sample);
+    const tubesPerRow = sample?.block.coil.tubesPerRow ?? 1;
     for (const row of rows) {
       for (const circuits of loops ? circuitChoices(row, tubesPerRow) : [undefined]) {
         for (const turbulators of loops ? (["none", "wire"] as const) : [undefined]) {
-          for (const fin of fins) yield { surface, rows: row, fins: fin, circuits, turbulators };
+          for (const fin of fins) yield { surface, rows: row, fins: fin, circuits, turbulators, outline };
         }
       }
     }
   }
 }
 
-/** Tubes of a row of a loop's coil by a surface; undefined where the cabinet does not take it. */
-function tubesOf(values: RatedCoilValues, surface: FinnedSurface, frame: Frame): number | undefined {
-  const free = { ...values, connectionEnds: "as the circuits give" };
-  const block = prepared(free, { ...presentWay(values), surface, circuits: undefined }, frame);
-  return typeof block === "string" ? undefined : block.block.coil.tubesPerRow;
+/** The coil as it is with a surface, at the loop's flow; undefined where the cabinet does not take it. */
+function sampleOf(values: RatedCoilValues, surface: FinnedSurface, frame: Frame): WithBlock | undefined {
+  const free = values.kind === recoveryCoil.name ? { ...values, connectionEnds: "as the circuits give" } : values;
+  const made = prepared(free, { ...presentWay(values), surface, circuits: undefined }, frame);
+  return made === "not built" ? undefined : made;
+}
+
+function outlineOf(sample: WithBlock): Outline {
+  const { block } = sample;
+  const isLoop = "loopVolumeFlow" in sample;
+  return {
+    faceArea: block.faceArea,
+    rowDepth: block.coil.surface.longitudinalPitch,
+    circuitVelocity: isLoop
+      ? loopTubeVelocity(sample as unknown as RecoveryCoilDesign) * block.coil.circuits
+      : undefined,
+  };
 }
 
 interface WithBlock {
@@ -162,35 +191,44 @@ function prepared(values: RatedCoilValues, way: Way, frame: Frame): WithBlock | 
   }
 }
 
+/** A limit that a way breaks before anything is built. */
+function outlineRefusal(
+  { rows, circuits, outline }: Way,
+  airflow: number,
+  limits: CoilLimits,
+): CoilRefusal | undefined {
+  if (outline === undefined) return undefined;
+  const { faceArea, rowDepth, circuitVelocity } = outline;
+  if (airflow / faceArea > limits.faceVelocity) return "face velocity";
+  if (rows * rowDepth + 2 * casingFlange > limits.depth) return "depth";
+  if (circuitVelocity === undefined || circuits === undefined) return undefined;
+  const velocity = circuitVelocity / circuits;
+  return velocity < limits.leastTubeVelocity || velocity > limits.mostTubeVelocity ? "tube velocity" : undefined;
+}
+
+/** Rates way after way in the same two records, so that each solution is the start of the next. */
 function examinerOf(task: SectionCoilTask) {
   const { values, frame, limits } = task;
   const kind = kindOf(values);
   const design = kind.prepare(values as never, frame) as WithBlock;
   const air = task.air(design.block);
   const airflow = actualAirflow(air);
-  const open = task.at(undefined, air.dryAirFlow);
-  const held = task.at(task.wanted, air.dryAirFlow);
-  const own = withFlow(values, design);
-  const rate = (each: WithBlock, at: SectionCondition) => {
-    const rating = kind.createRating();
+  const open = { at: task.at(undefined, air.dryAirFlow), rating: kind.createRating() };
+  const held = { at: task.at(task.wanted, air.dryAirFlow), rating: kind.createRating() };
+  const rate = (each: WithBlock, { at, rating }: typeof open) => {
     rateSection(kind as never, each, air, at, rating);
     return rating;
   };
   return (way: Way, wanted: number | undefined): Examined => {
-    const made = wanted === undefined ? design : prepared(own, way, frame);
+    const refusal = wanted === undefined ? undefined : outlineRefusal(way, airflow, limits);
+    if (refusal !== undefined) return refusal;
+    const made = wanted === undefined ? design : prepared(values, way, frame);
     if (made === "not built") return made;
-    const { block } = made;
-    if (wanted !== undefined) {
-      if (airflow / block.faceArea > limits.faceVelocity) return "face velocity";
-      if (block.casingDepth > limits.depth) return "depth";
-      const velocity = values.kind === recoveryCoil.name ? loopTubeVelocity(made as never) : limits.leastTubeVelocity;
-      if (velocity < limits.leastTubeVelocity || velocity > limits.mostTubeVelocity) return "tube velocity";
-    }
     const rating = rate(made, open);
     const found =
       values.kind === recoveryCoil.name
         ? recoveryFigures(made as never, rating as never, design as never, limits, wanted !== undefined)
-        : steamFigures(made as never, rating as never, design as never);
+        : steamFigures(made as never, rating as never, design as never, () => rate(made, held) as never);
     if (typeof found === "string") return found;
     if (wanted !== undefined) {
       const missed = found.heats
@@ -199,15 +237,14 @@ function examinerOf(task: SectionCoilTask) {
       if (missed > leavingTolerance) return "leaving air";
       if (found.alternative.airPressureDrop > limits.airPressureDrop) return "air pressure drop";
     }
-    const isPresent = isSame(way, values, block, design.block);
-    return found.finish(isPresent, rate(made, held) as never);
+    return found.finish(isSame(way, values, made.block, design.block));
   };
 }
 
 /** A loop keeps the flow of the present one, whose own would follow the circuits. */
-function withFlow(values: RatedCoilValues, design: WithBlock): RatedCoilValues {
+function withFlow({ values, frame }: SectionCoilTask): RatedCoilValues {
   if (values.kind !== recoveryCoil.name || values.loopFlow !== undefined) return values;
-  const { loopVolumeFlow } = design as WithBlock & { readonly loopVolumeFlow: number };
+  const { loopVolumeFlow } = recoveryCoil.prepare(values as never, frame);
   return { ...values, loopFlow: loopVolumeFlow };
 }
 

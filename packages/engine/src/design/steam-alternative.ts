@@ -41,8 +41,13 @@ function priceOf(design: SteamPiping): number {
   return coilPrice(design.block.coil) * design.block.stacked + innerTubesPrice(design);
 }
 
-/** The figures of a coil on steam with its valve open, to be finished by those at the leaving air wanted. */
-export function steamFigures(design: SteamPiping, open: SteamCoilFigures, present: SteamPiping) {
+/** The figures of a coil on steam with its valve open, to be finished by those that `rateHeld` gives at the leaving air wanted. */
+export function steamFigures(
+  design: SteamPiping,
+  open: SteamCoilFigures,
+  present: SteamPiping,
+  rateHeld: () => SteamCoilFigures,
+) {
   const { coil, casingDepth } = design.block;
   const alternative = {
     surface: coil.surface.head.name,
@@ -58,13 +63,15 @@ export function steamFigures(design: SteamPiping, open: SteamCoilFigures, presen
     rangeDistance: open.rangeDistance,
     depth: casingDepth,
   };
-  /** `held` is the rating at the leaving air wanted. */
-  const finish = (isPresent: boolean, held: SteamCoilFigures): SteamAlternative => ({
-    ...alternative,
-    present: isPresent,
-    surplus: open.capacity > 0 ? Math.max(0, 1 - held.capacity / open.capacity) : 0,
-    stallAirTemperature: Math.max(coldestAir, held.stallAirTemperature),
-    breakerAirTemperature: Math.max(coldestAir, held.breakerAirTemperature),
-  });
+  const finish = (isPresent: boolean): SteamAlternative => {
+    const held = rateHeld();
+    return {
+      ...alternative,
+      present: isPresent,
+      surplus: open.capacity > 0 ? Math.max(0, 1 - held.capacity / open.capacity) : 0,
+      stallAirTemperature: Math.max(coldestAir, held.stallAirTemperature),
+      breakerAirTemperature: Math.max(coldestAir, held.breakerAirTemperature),
+    };
+  };
   return { heats: true, alternative, finish };
 }

@@ -93,6 +93,7 @@ export function herringboneColburn(bank: FinnedBank, reynolds: number): number {
       (longitudinalPitch / hydraulicDiameter) ** 0.54 *
       rows ** -0.284 *
       Math.log(0.5 * waveSlope);
+  // biome-ignore lint/suspicious/noApproximativeNumericConstant: as it was published
   const byPitch = -0.251 + (0.232 * rows ** 1.37) / (log - 2.303);
   const bySlope = -0.439 * (finPitch / hydraulicDiameter) ** 0.09 * pitches ** -1.75 * rows ** -0.93;
   return (
