@@ -2,6 +2,7 @@ import type { Coil } from "#component/coil/coil";
 import type { LiquidSupply } from "#duty/condition";
 import type { Air } from "#section/air";
 import type { CoilBlock } from "#section/coil/block";
+import type { CircuitedCoil } from "./built-coil.ts";
 
 /** Bounds that an alternative keeps. Where one is left open it is infinite, or zero. */
 export interface CoilLimits {
@@ -40,36 +41,15 @@ export interface CoilTask {
 }
 
 /** One way to build the coil, with what it does with its valve open. Flows and capacities of all stacked coils together. */
-export interface CoilAlternative {
-  readonly surface: string;
-  readonly rows: number;
-  /** 1/m. */
-  readonly fins: number;
-  readonly circuits: number;
-  readonly turbulators: boolean;
-  readonly tubesPerRow: number;
-  readonly passes: number;
-  /** The coil as it is. */
-  readonly present: boolean;
-  /** The present coil 100, by invented rates. */
-  readonly priceIndex: number;
-  readonly capacity: number;
+export interface CoilAlternative extends CircuitedCoil {
   readonly sensibleCapacity: number;
-  readonly leavingDryBulb: number;
   readonly leavingHumidityRatio: number;
-  /** kg/s, m³/s. */
-  readonly liquidMassFlow: number;
+  /** m³/s. */
   readonly liquidVolumeFlow: number;
   readonly liquidLeaving: number;
-  readonly tubeVelocity: number;
   readonly liquidPressureDrop: number;
-  readonly faceVelocity: number;
-  readonly airPressureDrop: number;
   /** Peak face velocity over the one that throws water; 0 for a heating coil. */
   readonly carryOverShare: number;
-  readonly rangeDistance: number;
-  /** m along the flow, casing and all. */
-  readonly depth: number;
 }
 
 /** Why an alternative was left out: the first of these that it does not keep. */

@@ -8,6 +8,7 @@ import { type CoilBlock, casingFlange } from "#section/coil/block";
 import { setInletAir } from "#section/coil/state";
 import { type CoilRoom, createCoilRoom, solveAtFlow } from "#section/coil/valve";
 import { actualAirflow } from "#section/station";
+import { buildOf, circuitsOf } from "./built-coil.ts";
 import {
   type CoilAlternative,
   type CoilChoice,
@@ -197,13 +198,8 @@ function judge(
   if (water > task.limits.liquidPressureDrop) return "water pressure drop";
   const liquidMassFlow = inlet.liquidFlow * block.stacked;
   return {
-    surface: coil.surface.head.name,
-    rows: coil.rows,
-    fins: coil.finsPerLength,
-    circuits: coil.circuits,
-    turbulators: coil.turbulators,
-    tubesPerRow: coil.tubesPerRow,
-    passes: coil.passes,
+    ...buildOf(coil),
+    ...circuitsOf(coil),
     present: isSame(coil, task.present.coil),
     priceIndex: (100 * coilPrice(coil)) / search.presentPrice,
     capacity: Math.abs(performance.heat) * block.stacked,

@@ -1,39 +1,18 @@
 import { carryOverVelocity } from "#component/coil/carry-over";
 import type { RecoveryCoilDesign } from "#section/recovery-coil/design";
 import type { RecoveryCoilRating } from "#section/recovery-coil/rate";
+import { buildOf, type CircuitedCoil, circuitsOf } from "./built-coil.ts";
 import type { CoilLimits, CoilRefusal } from "./coil-alternative.ts";
 import { coilPrice } from "./coil-price.ts";
 
 /** One way to build both coils of a run-around loop, with what it does with no more bypass than frost asks. */
-export interface RecoveryAlternative {
-  readonly surface: string;
-  readonly rows: number;
-  /** 1/m. */
-  readonly fins: number;
-  readonly circuits: number;
-  readonly turbulators: boolean;
-  readonly tubesPerRow: number;
-  readonly passes: number;
-  /** The coil as it is. */
-  readonly present: boolean;
-  /** Both coils against both present ones, 100, by invented rates. */
-  readonly priceIndex: number;
-  /** W between the two airs, and given up to the frost limit. */
-  readonly capacity: number;
+export interface RecoveryAlternative extends CircuitedCoil {
+  /** W given up to the frost limit; the capacity is what passes between the two airs. */
   readonly frostGivenUp: number;
-  readonly leavingDryBulb: number;
   readonly temperatureEffectiveness: number;
-  /** kg/s of the loop, m/s in the supply coil's tubes, Pa in both coils. */
-  readonly liquidMassFlow: number;
-  readonly tubeVelocity: number;
+  /** Pa of the liquid in both coils, and of the exhaust's air over dry fins. */
   readonly loopPressureDrop: number;
-  readonly faceVelocity: number;
-  /** Pa of the section's air, as wet as the coil is, and of the exhaust's over dry fins. */
-  readonly airPressureDrop: number;
   readonly exhaustPressureDrop: number;
-  readonly rangeDistance: number;
-  /** m along the flow, casing and all. */
-  readonly depth: number;
 }
 
 function priceOf({ block, exhaust }: RecoveryCoilDesign): number {
@@ -59,13 +38,8 @@ export function recoveryFigures(
   const carryOver = carryOverVelocity(coil.finsPerLength, coil.finMaterial);
   if (isJudged && !heats && open.peakFaceVelocity > carryOver) return "carry-over";
   const alternative = {
-    surface: coil.surface.head.name,
-    rows: coil.rows,
-    fins: coil.finsPerLength,
-    circuits: coil.circuits,
-    turbulators: coil.turbulators,
-    tubesPerRow: coil.tubesPerRow,
-    passes: coil.passes,
+    ...buildOf(coil),
+    ...circuitsOf(coil),
     priceIndex: (100 * priceOf(design)) / priceOf(present),
     capacity: open.capacity,
     frostGivenUp: open.frostGivenUp,

@@ -1,19 +1,9 @@
 import type { SteamCoilFigures, SteamPiping } from "#section/coil/steam";
+import { type BuiltCoil, buildOf } from "./built-coil.ts";
 import { coilPrice } from "./coil-price.ts";
 
-/** One way to build a coil on steam, with what it does with its valve open. Capacities of all coils or lanes together. */
-export interface SteamAlternative {
-  readonly surface: string;
-  readonly rows: number;
-  /** 1/m. */
-  readonly fins: number;
-  readonly tubesPerRow: number;
-  /** The coil as it is. */
-  readonly present: boolean;
-  /** The present coil 100, by invented rates. */
-  readonly priceIndex: number;
-  readonly capacity: number;
-  readonly leavingDryBulb: number;
+/** One way to build a coil on steam, with what it does with its valve open. */
+export interface SteamAlternative extends BuiltCoil {
   /** kg/s with the valve open. */
   readonly condensate: number;
   /** Of the capacity, what the leaving air wanted does not need: it makes stall, and freezing, more likely. */
@@ -21,11 +11,6 @@ export interface SteamAlternative {
   /** °C, -60 at least, of entering air above which the coil stalls, or its breaker stands open, at the leaving air wanted. */
   readonly stallAirTemperature: number;
   readonly breakerAirTemperature: number;
-  readonly faceVelocity: number;
-  readonly airPressureDrop: number;
-  readonly rangeDistance: number;
-  /** m along the flow, casing and all. */
-  readonly depth: number;
 }
 
 /** °C: a coil that stalls, or opens its breaker, in air as cold as this does so in every frost. */
@@ -50,10 +35,7 @@ export function steamFigures(
 ) {
   const { coil, casingDepth } = design.block;
   const alternative = {
-    surface: coil.surface.head.name,
-    rows: coil.rows,
-    fins: coil.finsPerLength,
-    tubesPerRow: coil.tubesPerRow,
+    ...buildOf(coil),
     priceIndex: (100 * priceOf(design)) / priceOf(present),
     capacity: open.capacity,
     leavingDryBulb: open.leavingDryBulb,

@@ -3,174 +3,157 @@ import type { RecoveryAlternative } from "@oncethrough/engine/design/recovery-al
 import type { SteamAlternative } from "@oncethrough/engine/design/steam-alternative";
 import type { QuantityKind } from "@oncethrough/engine/quantity/kind";
 
-/** A column of alternatives: as CSV in SI, and in the printed table where it has a heading. */
-export interface AlternativeColumn<Alternative = never> {
-  readonly name: string;
-  readonly heading?: string;
+/** A field of an alternative, of whichever kind of coil. */
+export type AlternativeField = keyof CoilAlternative | keyof SteamAlternative | keyof RecoveryAlternative;
+
+/** One figure of an alternative: for the schema, as a column of the CSV in SI, in the printed table where it has a heading. */
+export interface AlternativeFigure {
   readonly quantity: QuantityKind | "words" | "count";
-  readonly value: (each: Alternative) => string | number;
-  /** How the table shows it where that differs. */
-  readonly shown?: (each: Alternative) => string;
+  /** What the schema says of it: unit first. */
+  readonly says: string;
+  /** Name in the CSV; left out there where it has none. */
+  readonly name?: string;
+  readonly heading?: string;
 }
 
-type Any = CoilAlternative | SteamAlternative | RecoveryAlternative;
-
-const surface: AlternativeColumn<Any> = {
-  name: "surface",
-  heading: "surface",
-  quantity: "words",
-  value: (each) => each.surface,
-  shown: (each) => each.surface.replace(/^typical /, "").replace(/ in\b/, "″"),
-};
-const rows: AlternativeColumn<Any> = { name: "rows", heading: "rows", quantity: "count", value: (each) => each.rows };
-const fins: AlternativeColumn<Any> = {
-  name: "fins [1/m]",
-  heading: "fins",
-  quantity: "pitch",
-  value: (each) => each.fins,
-};
-const price: AlternativeColumn<Any> = {
-  name: "price index",
-  heading: "price",
-  quantity: "count",
-  value: (each) => each.priceIndex,
-};
-const leaving: AlternativeColumn<Any> = {
-  name: "leaving dry bulb [°C]",
-  heading: "leaving",
-  quantity: "temperature",
-  value: (each) => each.leavingDryBulb,
-};
-const capacity: AlternativeColumn<Any> = {
-  name: "capacity [W]",
-  heading: "capacity",
-  quantity: "power",
-  value: (each) => each.capacity,
-};
-const face: AlternativeColumn<Any> = {
-  name: "face velocity [m/s]",
-  quantity: "velocity",
-  value: (each) => each.faceVelocity,
-};
-const air: AlternativeColumn<Any> = {
-  name: "air pressure drop [Pa]",
-  heading: "air",
-  quantity: "pressureDifference",
-  value: (each) => each.airPressureDrop,
-};
-const depth: AlternativeColumn<Any> = { name: "depth [m]", quantity: "length", value: (each) => each.depth };
-
-type Circuited = CoilAlternative | RecoveryAlternative;
-const circuits: AlternativeColumn<Circuited> = {
-  name: "circuits",
-  heading: "circuits",
-  quantity: "words",
-  value: (each) => each.circuits,
-  shown: (each) => `${String(each.circuits).padStart(3)}${each.turbulators ? " wire" : ""}`,
-};
-const turbulators: AlternativeColumn<Circuited> = {
-  name: "turbulators",
-  quantity: "words",
-  value: (each) => (each.turbulators ? "wire" : "none"),
-};
-const flow: AlternativeColumn<Circuited> = {
-  name: "water flow [kg/s]",
-  quantity: "massFlow",
-  value: (each) => each.liquidMassFlow,
-};
-const tubes: AlternativeColumn<Circuited> = {
-  name: "tube velocity [m/s]",
-  heading: "tubes",
-  quantity: "liquidVelocity",
-  value: (each) => each.tubeVelocity,
-};
-
-const liquid: readonly AlternativeColumn<CoilAlternative>[] = [
-  surface,
-  rows,
-  fins,
-  circuits,
-  turbulators,
-  price,
-  leaving,
-  capacity,
-  { name: "sensible capacity [W]", quantity: "power", value: (each) => each.sensibleCapacity },
-  face,
-  air,
-  {
-    name: "water pressure drop [Pa]",
-    heading: "water",
-    quantity: "liquidPressureDrop",
-    value: (each) => each.liquidPressureDrop,
+/** Every figure that any kind of coil tells, once. */
+export const alternativeFigures: Readonly<Record<AlternativeField, AlternativeFigure>> = {
+  surface: { quantity: "words", says: "name of the catalogue record", name: "surface", heading: "surface" },
+  rows: { quantity: "count", says: "count", name: "rows", heading: "rows" },
+  fins: { quantity: "pitch", says: "1/m", name: "fins [1/m]", heading: "fins" },
+  circuits: { quantity: "words", says: "count, of one coil", name: "circuits", heading: "circuits" },
+  turbulators: { quantity: "words", says: "wire inserts in the tubes", name: "turbulators" },
+  tubesPerRow: { quantity: "count", says: "count, of one coil or lane" },
+  passes: { quantity: "count", says: "count" },
+  present: { quantity: "words", says: "the coil as the file has it" },
+  priceIndex: {
+    quantity: "count",
+    says: "the present coil, or both coils of a loop, 100, by invented rates",
+    name: "price index",
+    heading: "price",
   },
-  flow,
-  { name: "leaving water [°C]", quantity: "temperature", value: (each) => each.liquidLeaving },
-  tubes,
-  depth,
-];
-
-const steam: readonly AlternativeColumn<SteamAlternative>[] = [
-  surface,
-  rows,
-  fins,
-  price,
-  leaving,
-  capacity,
-  { name: "surplus [1]", heading: "surplus", quantity: "share", value: (each) => each.surplus },
-  { name: "condensate [kg/s]", heading: "condensate", quantity: "massFlow", value: (each) => each.condensate },
-  {
+  leavingDryBulb: {
+    quantity: "temperature",
+    says: "°C, valve open",
+    name: "leaving dry bulb [°C]",
+    heading: "leaving",
+  },
+  capacity: {
+    quantity: "power",
+    says: "W, all coils or lanes, valve open; of a loop between the two airs",
+    name: "capacity [W]",
+    heading: "capacity",
+  },
+  sensibleCapacity: { quantity: "power", says: "W", name: "sensible capacity [W]" },
+  leavingHumidityRatio: { quantity: "humidityRatio", says: "kg/kg" },
+  surplus: {
+    quantity: "share",
+    says: "share of the capacity that the leaving air wanted does not need",
+    name: "surplus [1]",
+    heading: "surplus",
+  },
+  condensate: { quantity: "massFlow", says: "kg/s, valve open", name: "condensate [kg/s]", heading: "condensate" },
+  stallAirTemperature: {
+    quantity: "temperature",
+    says: "°C of entering air above which it stalls at the leaving air wanted",
     name: "stalls above [°C]",
     heading: "stalls\nabove",
-    quantity: "temperature",
-    value: (each) => each.stallAirTemperature,
   },
-  {
+  breakerAirTemperature: {
+    quantity: "temperature",
+    says: "°C of entering air above which its vacuum breaker stands open",
     name: "breaker open above [°C]",
     heading: "breaker\nabove",
-    quantity: "temperature",
-    value: (each) => each.breakerAirTemperature,
   },
-  face,
-  air,
-  depth,
-];
-
-const recovery: readonly AlternativeColumn<RecoveryAlternative>[] = [
-  surface,
-  rows,
-  fins,
-  circuits,
-  turbulators,
-  price,
-  leaving,
-  capacity,
-  {
+  temperatureEffectiveness: {
+    quantity: "share",
+    says: "change of the air over the difference of the two airs",
     name: "temperature effectiveness [1]",
     heading: "effect.",
-    quantity: "share",
-    value: (each) => each.temperatureEffectiveness,
   },
-  { name: "given up to frost [W]", quantity: "power", value: (each) => each.frostGivenUp },
-  face,
-  air,
-  {
-    name: "exhaust air pressure drop, dry [Pa]",
+  frostGivenUp: { quantity: "power", says: "W that the frost limit takes off it", name: "given up to frost [W]" },
+  faceVelocity: { quantity: "velocity", says: "m/s, of the air as it enters", name: "face velocity [m/s]" },
+  airPressureDrop: {
     quantity: "pressureDifference",
-    value: (each) => each.exhaustPressureDrop,
+    says: "Pa, as wet as the coil is",
+    name: "air pressure drop [Pa]",
+    heading: "air",
   },
-  {
+  exhaustPressureDrop: {
+    quantity: "pressureDifference",
+    says: "Pa of the exhaust air over dry fins",
+    name: "exhaust air pressure drop, dry [Pa]",
+  },
+  liquidPressureDrop: {
+    quantity: "liquidPressureDrop",
+    says: "Pa between connections",
+    name: "water pressure drop [Pa]",
+    heading: "water",
+  },
+  loopPressureDrop: {
+    quantity: "liquidPressureDrop",
+    says: "Pa in both coils",
     name: "loop pressure drop [Pa]",
     heading: "loop",
-    quantity: "liquidPressureDrop",
-    value: (each) => each.loopPressureDrop,
   },
-  flow,
-  tubes,
-  depth,
+  liquidMassFlow: { quantity: "massFlow", says: "kg/s, all stacked coils, or of the loop", name: "water flow [kg/s]" },
+  liquidVolumeFlow: { quantity: "liquidFlow", says: "m³/s, all stacked coils" },
+  liquidLeaving: { quantity: "temperature", says: "°C", name: "leaving water [°C]" },
+  tubeVelocity: {
+    quantity: "liquidVelocity",
+    says: "m/s in the section's coil",
+    name: "tube velocity [m/s]",
+    heading: "tubes",
+  },
+  carryOverShare: {
+    quantity: "share",
+    says: "peak face velocity over the one that throws water; 0 for heating",
+  },
+  rangeDistance: { quantity: "share", says: "distance from the correlation's range, 0 inside" },
+  depth: { quantity: "length", says: "m along the flow with the casing", name: "depth [m]" },
+};
+
+const onlyLiquid: readonly (keyof CoilAlternative)[] = [
+  "sensibleCapacity",
+  "leavingHumidityRatio",
+  "liquidPressureDrop",
+  "liquidVolumeFlow",
+  "liquidLeaving",
+  "carryOverShare",
+];
+const onlySteam: readonly (keyof SteamAlternative)[] = [
+  "surplus",
+  "condensate",
+  "stallAirTemperature",
+  "breakerAirTemperature",
+];
+const onlyLoop: readonly (keyof RecoveryAlternative)[] = [
+  "temperatureEffectiveness",
+  "frostGivenUp",
+  "exhaustPressureDrop",
+  "loopPressureDrop",
+];
+const circuited: readonly (keyof CoilAlternative & keyof RecoveryAlternative)[] = [
+  "circuits",
+  "turbulators",
+  "passes",
+  "liquidMassFlow",
+  "tubeVelocity",
 ];
 
-/** The columns for a kind of coil. */
-export function columnsOf(kind: string): readonly AlternativeColumn[] {
-  if (kind.startsWith("steam")) return steam;
-  return kind === "recovery coil" ? recovery : liquid;
+const every = Object.keys(alternativeFigures) as AlternativeField[];
+const without = (...fields: readonly (readonly AlternativeField[])[]) =>
+  every.filter((field) => !fields.some((each) => each.includes(field)));
+
+/** The fields of each sort of coil, in the order of the table. */
+export const alternativeFields = {
+  liquid: without(onlySteam, onlyLoop),
+  steam: without(onlyLiquid, onlyLoop, circuited),
+  loop: without(onlyLiquid, onlySteam),
+} as const;
+
+/** The fields of a kind of coil. */
+export function fieldsOf(kind: string): readonly AlternativeField[] {
+  if (kind.startsWith("steam")) return alternativeFields.steam;
+  return kind === "recovery coil" ? alternativeFields.loop : alternativeFields.liquid;
 }

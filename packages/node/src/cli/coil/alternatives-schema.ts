@@ -1,77 +1,22 @@
 import { coilRefusals, coilSortings } from "@oncethrough/engine/design/coil-alternative";
 import { ratedCoilKinds } from "@oncethrough/engine/design/section-alternatives";
 import { listOf, number, published, record, text } from "../schema/describe.ts";
+import { type AlternativeField, alternativeFields, alternativeFigures } from "./alternatives-columns.ts";
 
-const alternative = record({
-  surface: text("name of the catalogue record"),
-  rows: number("count"),
-  fins: number("1/m"),
-  circuits: number("count, of one coil"),
-  turbulators: { type: "boolean" },
-  tubesPerRow: number("count, of one coil"),
-  passes: number("count"),
-  present: { type: "boolean", description: "the coil as the file has it" },
-  priceIndex: number("the present coil 100, by invented rates"),
-  capacity: number("W, all stacked coils, valve open"),
-  sensibleCapacity: number("W"),
-  leavingDryBulb: number("°C"),
-  leavingHumidityRatio: number("kg/kg"),
-  liquidMassFlow: number("kg/s, all stacked coils"),
-  liquidVolumeFlow: number("m³/s, all stacked coils"),
-  liquidLeaving: number("°C"),
-  tubeVelocity: number("m/s"),
-  liquidPressureDrop: number("Pa between connections"),
-  faceVelocity: number("m/s, of the air as it enters"),
-  airPressureDrop: number("Pa, as wet as the coil is"),
-  carryOverShare: number("peak face velocity over the one that throws water; 0 for heating"),
-  rangeDistance: number("distance from the correlation's range, 0 inside"),
-  depth: number("m along the flow with the casing"),
-});
+/** What an alternative of one sort of coil tells. */
+function alternative(fields: readonly AlternativeField[]): object {
+  return record(
+    Object.fromEntries(
+      fields.map((field) => {
+        const { says } = alternativeFigures[field];
+        if (field === "present" || field === "turbulators") return [field, { type: "boolean", description: says }];
+        return [field, field === "surface" ? text(says) : number(says)];
+      }),
+    ),
+  );
+}
 
-const steamAlternative = record({
-  surface: text("name of the catalogue record"),
-  rows: number("count"),
-  fins: number("1/m"),
-  tubesPerRow: number("count, of one coil or lane"),
-  present: { type: "boolean", description: "the coil as the file has it" },
-  priceIndex: number("the present coil 100, by invented rates"),
-  capacity: number("W, all coils or lanes, valve open"),
-  leavingDryBulb: number("°C, valve open"),
-  condensate: number("kg/s, valve open"),
-  surplus: number("share of the capacity that the leaving air wanted does not need"),
-  stallAirTemperature: number("°C of entering air above which it stalls at the leaving air wanted"),
-  breakerAirTemperature: number("°C of entering air above which its vacuum breaker stands open"),
-  faceVelocity: number("m/s, of the air as it enters"),
-  airPressureDrop: number("Pa"),
-  rangeDistance: number("distance from the correlation's range, 0 inside"),
-  depth: number("m along the flow with the casing"),
-});
-
-const recoveryAlternative = record({
-  surface: text("name of the catalogue record"),
-  rows: number("count"),
-  fins: number("1/m"),
-  circuits: number("count, of one coil"),
-  turbulators: { type: "boolean" },
-  tubesPerRow: number("count, of one coil"),
-  passes: number("count"),
-  present: { type: "boolean", description: "the coil as the file has it" },
-  priceIndex: number("both coils against both present ones, 100, by invented rates"),
-  capacity: number("W between the two airs"),
-  frostGivenUp: number("W that the frost limit takes off it"),
-  leavingDryBulb: number("°C"),
-  temperatureEffectiveness: number("change of the air over the difference of the two airs"),
-  liquidMassFlow: number("kg/s of the loop"),
-  tubeVelocity: number("m/s in the section's coil"),
-  loopPressureDrop: number("Pa in both coils"),
-  faceVelocity: number("m/s, of the air as it enters"),
-  airPressureDrop: number("Pa, as wet as the coil is"),
-  exhaustPressureDrop: number("Pa of the exhaust air over dry fins"),
-  rangeDistance: number("distance from the correlation's range, 0 inside"),
-  depth: number("m along the flow with the casing"),
-});
-
-const anyAlternative = { anyOf: [alternative, steamAlternative, recoveryAlternative] };
+const anyAlternative = { anyOf: Object.values(alternativeFields).map(alternative) };
 
 /** The published schema of `oncethrough coil --alternatives --json`. */
 export function alternativesSchema(): object {
