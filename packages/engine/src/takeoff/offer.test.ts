@@ -123,4 +123,30 @@ describe("what is bought", () => {
     // One horsepower is 745.7 W.
     expect(power).toBeCloseTo(23 * 745.7, -1);
   });
+
+  it("holds a coil's declared rating against ours at its own point, and says in what it differs, before anyone orders", () => {
+    const running = conditions.filter(({ flow }) => flow.mode !== "fan stopped");
+    const point =
+      "number: C-4, revision: A, airflow: 16000 cfm, entering dry bulb: 80 °F, entering wet bulb: 67 °F, flow: 150 gpm, entering liquid: 44 °F, capacity: 700 MBH, circuits: 46";
+    const rated = demo.replace("      circuits: 92\n", `      circuits: 92\n      declared rating: { ${point} }\n`);
+    expect(rated).not.toBe(demo);
+    const { unit: ordered } = jobOf(rated);
+    const declared = orderData(ordered, ratingsOf(ordered, running)).find(
+      ({ owner }) => owner === "cooling coil",
+    )?.declared;
+    expect(declared).toMatchObject({ number: "C-4", revision: "A" });
+    const [capacity] = declared!.figures;
+    // 700 MBH is 205.15 kW.
+    expect(capacity!.value / 1000).toBeCloseTo(205.15, 1);
+    expect(capacity!.ours).toBeGreaterThan(50_000);
+    const notes = declared!.notes.join("\n");
+    for (const said of [
+      /over ours at its own point/,
+      /circuits/,
+      /does not cover this condition/,
+      /entering dry bulb/,
+    ]) {
+      expect(notes).toMatch(said);
+    }
+  });
 });

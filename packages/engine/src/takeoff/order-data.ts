@@ -1,6 +1,7 @@
 import { wetBulbFromHumidityRatio } from "#fluid/wet-bulb";
 import type { QuantityKind } from "#quantity/kind";
 import type { BuildLine, SectionRating } from "#section/contract";
+import { declaredNotes } from "#section/declared-notes";
 import { absolutePressure, actualAirflow, airDensity } from "#section/station";
 import type { UnitRating } from "#unit/rating";
 import { declaredOf } from "#unit/report";
@@ -13,11 +14,13 @@ export interface OrderFigure {
   readonly value: number;
 }
 
-/** The declared rating that a part is ordered by. */
+/** The declared rating that a part is ordered by, ours at the same point beside it, and what to mind before ordering. */
 export interface OrderDeclared {
   readonly number: string;
   readonly revision: string;
-  readonly figures: readonly OrderFigure[];
+  readonly figures: readonly (OrderFigure & { readonly ours: number })[];
+  /** How far the two lie apart, and in what the declared point differs from the condition: air, density, wet or dry, circuits, glycol. */
+  readonly notes: readonly string[];
 }
 
 /** What a section's bought parts are ordered by: our figures at the hardest condition, and the supplier's own where given. */
@@ -61,11 +64,13 @@ export function orderData(unit: Unit, ratings: readonly UnitRating[]): readonly 
             : {
                 number: comparison.number,
                 revision: comparison.revision,
-                figures: comparison.lines.map(({ what, quantity, declared: value }) => ({
+                figures: comparison.lines.map(({ what, quantity, declared: value, ours }) => ({
                   name: what,
                   quantity,
                   value,
+                  ours,
                 })),
+                notes: declaredNotes(comparison).map(({ what }) => what),
               },
       };
       hardest.set(section.name, { most, data });

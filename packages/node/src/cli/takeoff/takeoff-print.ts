@@ -112,10 +112,15 @@ const listings: Readonly<Record<TakeoffList, (output: TakeoffOutput) => Listing>
     columns: [words("section"), words("ordered by"), { name: "figure", isFigure: true }, words("at")],
     rows: orders.flatMap(({ owner, condition, figures, build, declared }) => {
       const built = build.map((each) => [owner, each.name, "text" in each ? each.text : each, ""]);
-      const rated = [...built, ...figures.map((each) => [owner, each.name, each, condition])];
-      if (declared === undefined) return rated;
+      const rated = figures.map((each) => [owner, each.name, each, condition]);
+      if (declared === undefined) return [...built, ...rated];
+      // The supplier's own figures come first, each with ours at the same point below it.
       const by = declaredName(declared);
-      return [...rated, ...declared.figures.map((each) => [owner, `${each.name}, declared`, each, by])];
+      const both = declared.figures.flatMap((each) => [
+        [owner, `${each.name}, declared`, each, by],
+        [owner, `${each.name}, our rating`, { ...each, value: each.ours }, `the point of ${by}`],
+      ]);
+      return [...built, ...both, ...rated];
     }),
   }),
 };
@@ -123,17 +128,25 @@ const listings: Readonly<Record<TakeoffList, (output: TakeoffOutput) => Listing>
 /** The five lists, one below the other. */
 export function printTakeoff(output: TakeoffOutput, style: Style): string {
   const { ink, columns } = style;
-  const note = `Sheets at least: by area alone. In shelves: blanks in rows across the sheet, first fit by falling height; a cutting plan lies between. Bought: pieces alike are counted each; pieces that differ and come together, as a fan in its parts, are one thing with the box around them. Orders: our figures at the condition where the first of the section is greatest; a supplier's declared rating where the job holds one. Stock book: ${output.stock}.`;
+  const note = `Sheets at least: by area alone. In shelves: blanks in rows across the sheet, first fit by falling height; a cutting plan lies between. Bought: pieces alike are counted each; pieces that differ and come together, as a fan in its parts, are one thing with the box around them. Orders: a supplier's declared rating where the job holds one, with ours at the same point; our figures at the condition where the first of the section is greatest. Stock book: ${output.stock}.`;
   return [
     ink.strong(`${output.tag} · takeoff`),
     ...takeoffLists.map((list) => `${ink.quiet(list)}\n${listTable(listings[list](output), style)}`),
+    ...declaredRemarks(output).map(([owner, remark]) => wrapped(`${owner}: ${remark}`, columns)),
     ink.quiet(wrapped(note, columns)),
   ].join("\n\n");
 }
 
+/** What to mind about declared ratings before anyone orders by them, section by section. */
+function declaredRemarks({ orders }: TakeoffOutput): readonly (readonly [string, string])[] {
+  return orders.flatMap(({ owner, declared }) => (declared?.notes ?? []).map((note) => [owner, note] as const));
+}
+
 /** One list as CSV, units in the header. */
 export function takeoffCsv(output: TakeoffOutput, list: TakeoffList, system: Style["system"]): string {
-  const { columns, rows } = listings[list](output);
+  const { columns, rows: listed } = listings[list](output);
+  const remarks = list === "orders" ? declaredRemarks(output).map(([owner, note]) => [owner, "mind", note, ""]) : [];
+  const rows = [...listed, ...remarks];
   const heads = columns.map(({ name, quantity }) => {
     return quantity === undefined || quantity === "count" ? name : `${name} [${displayUnit(quantity, system)}]`;
   });

@@ -64,7 +64,19 @@ const order = record(
     condition: text("at which the first figure is greatest"),
     figures: listOf(figure, "entering air, and what is asked of the part there"),
     build: listOf({ anyOf: [figure, record({ name: text(), text: text() })] }, "what it is to be built as"),
-    declared: record({ number: text("of the declared rating"), revision: text(), figures: listOf(figure) }),
+    declared: record({
+      number: text("of the declared rating"),
+      revision: text(),
+      figures: listOf(
+        record({
+          name: text(),
+          quantity: text("kind of quantity"),
+          value: number("declared"),
+          ours: number("at the same point"),
+        }),
+      ),
+      notes: listOf(text(), "what to mind before ordering by it"),
+    }),
   },
   "declared",
 );
