@@ -65,6 +65,12 @@ const tighterCasing: Mender = ({ room, finding }) => {
   return chooseCasing(room, { "leakage class": leakageClass }, findingWords(finding, "ip"));
 };
 
+/** A rail that bends less: its section goes about with the square of its height. */
+const higherRail: Mender = ({ room, solved, finding }) => {
+  const height = solved.unit.casing.railHeight * Math.min(2, Math.sqrt(finding.value / finding.limit) + spare);
+  return chooseCasing(room, { "rail height": inchesUp(height) }, findingWords(finding, "ip"));
+};
+
 /** Longer, so that a door fits beside the rack. */
 const wideEnoughForADoor: Mender = ({ room, solved, finding }) => {
   const section = sectionAt(room, solved, finding);
@@ -115,6 +121,7 @@ const menders: Readonly<Record<string, Mender>> = {
   "motor load": largerMotor,
   "motor never overloads on the curve": largerMotor,
   "casing leakage share": tighterCasing,
+  "rail stress": higherRail,
   "unit fits the site, longest": shorter,
   "pressure within the unit": easierFilters,
   "fan power limit": easierFilters,

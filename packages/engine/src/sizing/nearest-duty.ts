@@ -11,7 +11,7 @@ export interface NearestDuties {
 
 /** Ways that are told, and whole sizings that are made to prove them. */
 const mostTold = 2;
-const mostSized = 14;
+const mostSized = 18;
 
 /** Sizes for a changed duty. */
 type Size = (text: string) => Once;
@@ -120,36 +120,53 @@ function moreRoomThatWorks({ text, failure, desk }: Search): Way | undefined {
   return undefined;
 }
 
-/** Share of the airflow to which it is found how much a unit takes; and sizings for it. */
-const closeShare = 0.08;
-const mostHalvings = 6;
+/** To how much of itself the airflow is found; and sizings for it. */
+const closeShare = 1.12;
+const mostShares = 6;
 
-/** As much of the air as one unit takes: begun with what the room takes, then halved. */
-function lessAirThatWorks({ text, failure, desk }: Search): Way | undefined {
+/** As much of the air as one unit takes: begun with what the room takes; then more while it works, or less until it does. */
+function lessAirThatWorks(search: Search): Way | undefined {
+  const { text, failure, desk } = search;
   let found: Way | undefined;
   let low = 0;
   let high = 1;
-  let share = failure.outcome === "contradiction" ? 0.8 : shareOfRoom(failure);
-  for (let count = 0; count < mostHalvings && high - low > closeShare * high; count++) {
+  let share = Math.min(0.9, shareOfRoom(failure));
+  for (let count = 0; count < mostShares && high > closeShare * low; count++) {
     const way = lessAir(failure.duty, share);
     const once = desk.take(text, way);
-    if (once?.outcome === "unit") {
+    if (once === undefined || once.outcome === "not read") return found;
+    if (once.outcome === "unit") {
       found = way;
       low = share;
-    } else high = share;
-    // Where a coil's capacity is what is lacking of less air, it is lacking of any.
-    if (once?.outcome === "no unit" && found === undefined && capacityWays(once, "air").length > 0) {
-      const more = moreCapacity({ text: changedText(text, way)!, failure: once, desk });
-      return more && both(way, more);
+      share = Math.min(closeShare * low, 0.5 * (low + high));
+      continue;
     }
-    share = low > 0 ? 0.5 * (low + high) : 0.7 * high;
+    // Where a coil's capacity is what is lacking of less air, it is lacking of any.
+    if (found === undefined && capacityWays(once, "air").length > 0) return lessAirBeside(search, way, once);
+    high = share;
+    share = low > 0 ? 0.5 * (low + high) : share * Math.min(0.85, Math.max(0.5, shareOfRoom(once)));
   }
   return found;
 }
 
-function shareOfRoom({ room: { needed, most } }: Exclude<Failure, { outcome: "contradiction" }>): number {
+/** As much of the air as a unit takes whose coil is helped: `less` air alone failed as `once` says. */
+function lessAirBeside(search: Search, less: Way, once: Failure): Way | undefined {
+  const { text, desk } = search;
+  const lacksRoom = once.outcome === "no unit" && once.nearest.failing.length > 0;
+  const more = lacksRoom ? undefined : moreCapacity({ text: changedText(text, less)!, failure: once, desk });
+  if (more !== undefined) return both(less, more);
+  const [help] = [...capacityWays(once, "water"), ...capacityWays(once, "air")];
+  const helped = help && changedText(text, help);
+  const way = helped === undefined ? undefined : lessAirThatWorks({ ...search, text: helped });
+  return way && both(way, help!);
+}
+
+/** Share of its air that the room takes at the velocities of the cross-section that the duty needs. */
+function shareOfRoom(failure: Failure): number {
+  if (failure.outcome === "contradiction") return 0.8;
+  const { needed, most } = failure.room;
   const share = needed === undefined ? 0.5 : most / (needed.width * needed.height);
-  return Math.min(0.85, Math.max(0.1, 0.97 * share));
+  return Math.max(0.1, 0.97 * share);
 }
 
 const finders: readonly Finder[] = [

@@ -110,6 +110,8 @@ export function settleRail(room: Workroom, { traps }: Weighing): boolean {
   if (deepest === undefined) return chooseCasing(room, { "rail height": "6 in" }, "no trap asks for more");
   // It never sinks again: what one round needs, the next by a hair less, would go to and fro.
   const before = Number.parseFloat(String(room.draft.casing["rail height"] ?? "0")) * inch;
+  const needed = Math.max(deepest.railNeeded, 6 * inch);
+  if (before >= needed - 1e-9) return false;
   const words = `the trap of ${deepest.section} stands ${printQuantity(deepest.depth, "length", "ip")} deep at ${printQuantity(Math.abs(deepest.pressure), "pressureDifference", "ip")}`;
-  return chooseCasing(room, { "rail height": inchesUp(Math.max(before, deepest.railNeeded, 6 * inch)) }, words);
+  return chooseCasing(room, { "rail height": inchesUp(needed) }, words);
 }
