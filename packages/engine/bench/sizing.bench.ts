@@ -20,8 +20,19 @@ const duties = [
   }),
 ];
 
+const plain = duties[1]!.text;
+/** Duties that no unit holds, each answered with duties that do. */
+const contradictions = [
+  { name: "leaving air below the chilled water", text: plain.replace(/supply: 44 °F/, "supply: 58 °F") },
+  { name: "airflow that cannot fit the limits", text: plain.replace(/design: [\d,]+ cfm/, "design: 90000 cfm") },
+];
+for (const { name, text } of contradictions) if (text === plain) throw new Error(`${name}: the duty was not changed`);
+
 export const suite = {
   title: "sizing from a duty",
-  samples: 3,
-  tasks: duties.map(({ name, text }) => ({ name, run: () => void sizeUnit(text, catalogue, profile) })),
+  samples: 5,
+  tasks: [...duties, ...contradictions].map(({ name, text }) => ({
+    name,
+    run: () => void sizeUnit(text, catalogue, profile),
+  })),
 };
