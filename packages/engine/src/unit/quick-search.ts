@@ -12,7 +12,7 @@ const mostWalks = 16;
 /** Longest step: of the flow by this share, of the pressure by this part of what was expected, of the rise by ten times it in K. */
 const longestStep = 1;
 /** Change of the flow, as a share, that is not worth another walk through the coils: a tenth of what the balance asks. */
-const smallestStep = 1e-10;
+const smallestStep = 1e-8;
 /** K of rise that count as one unknown. */
 const riseUnit = 10;
 

@@ -8,11 +8,11 @@ import type { Unit } from "./unit.ts";
 import { fanRatingAt, walk } from "./walk.ts";
 
 /** Share of the flow to which the flow is held: no airflow is measured to a thousandth. */
-const flowTolerance = 1e-9;
+const flowTolerance = 1e-7;
 /** Share of the fan's pressure, or of what moves the air of a stopped unit, to which the duct system is met. */
-const pressureTolerance = 1e-8;
+const pressureTolerance = 1e-6;
 /** K to which a set point allows for what follows it: a thousandth of what the best sensor tells. */
-const temperatureTolerance = 1e-6;
+const temperatureTolerance = 1e-5;
 /** Wind pressure at the intake over velocity pressure; common practice for a wall or hood that faces the wind. */
 const facingWind = 0.7;
 const gravity = 9.80665;
