@@ -33,7 +33,6 @@ export interface CabinetChoice {
   readonly coolingVelocity: number | undefined;
   readonly filterVelocity: number;
   readonly onsetShare: number;
-  readonly cost: number;
 }
 
 /** m³/s of the largest summer airflow before the cooling coil, at 500 Pa of suction. */
@@ -55,11 +54,10 @@ export function largestAirflow(room: Workroom): number {
 }
 
 /**
- * Every cross-section in the shop's steps that keeps the limits of face, filter and louver velocity and the site's size,
- * least panel first.
+ * Cross-sections in the shop's steps that keep the limits of face, filter and louver velocity and the site's size, least
+ * panel first; each is judged when it is asked for, and there are thousands.
  */
-export function cabinetChoices(room: Workroom): readonly CabinetChoice[] {
-  const judge = judgeOf(room);
+export function* cabinetChoices(room: Workroom): Generator<CabinetChoice> {
   const { mostWidth, mostHeight } = mostSides(room);
   const sides = (fixed: DraftValue | undefined, most: number) => {
     const given = fixed === undefined ? undefined : frameSide(room, fixed);
@@ -68,14 +66,22 @@ export function cabinetChoices(room: Workroom): readonly CabinetChoice[] {
     const count = Math.floor((most - smallest) / step + 1e-6);
     return Array.from({ length: Math.max(0, count + 1) }, (_, index) => smallest + index * step);
   };
-  const choices: CabinetChoice[] = [];
-  for (const width of sides(room.fixed.casing.width, mostWidth)) {
-    for (const height of sides(room.fixed.casing.height, mostHeight)) {
-      const choice = judge({ width, height, hand: "right" });
-      if (choice !== undefined) choices.push(choice);
-    }
+  const heights = sides(room.fixed.casing.height, mostHeight);
+  const frames = sides(room.fixed.casing.width, mostWidth)
+    .flatMap((width) => heights.map((height): Frame => ({ width, height, hand: "right" })))
+    .map((frame) => ({ frame, cost: costOf(frame) }))
+    .sort((a, b) => a.cost - b.cost);
+  const judge = judgeOf(room);
+  for (const { frame } of frames) {
+    const choice = judge(frame);
+    if (choice !== undefined) yield choice;
   }
-  return choices.sort((a, b) => a.cost - b.cost);
+}
+
+/** m: what grows with the panels around a cross-section, and with a shape that is awkward to build. */
+function costOf({ width, height }: Frame): number {
+  const shape = width / height;
+  return width + height + Math.max(0, shape - 1.7) + Math.max(0, 1 / shape - 1);
 }
 
 /** m of clear width and height that site and road take. */
@@ -144,19 +150,16 @@ function judgeOf(room: Workroom): (frame: Frame) => CabinetChoice | undefined {
     const area = frame.width * frame.height;
     if (area < room.limits.leastArea) return undefined;
     if (area < (0.7 * airflow) / Math.max(room.limits.coolingVelocity, room.limits.filterVelocity)) return undefined;
-    const filterVelocity = Math.max(0, ...bankValues.map((values) => velocityOnPanels(bank, values, frame, airflow)));
-    if (filterVelocity > room.limits.filterVelocity) return undefined;
     const onset = louvers.map(
       (louver) => airflow / louverFreeArea(louver, frame.width, frame.height) / louver.onsetVelocity,
     );
     const onsetShare = hasLouver ? Math.min(...onset) : 0;
     if (!(onsetShare <= room.limits.louverOnsetShare)) return undefined;
+    const filterVelocity = Math.max(0, ...bankValues.map((values) => velocityOnPanels(bank, values, frame, airflow)));
+    if (filterVelocity > room.limits.filterVelocity) return undefined;
     const stack = coilValues === undefined ? undefined : stackFor(room, coil, coilValues, frame, airflow);
     if (coilValues !== undefined && stack === undefined) return undefined;
-    const shape = frame.width / frame.height;
-    const awry = Math.max(0, shape - 1.7) + Math.max(0, 1 / shape - 1);
-    const cost = frame.width + frame.height + awry;
-    return { frame, stacked: stack?.stacked ?? 1, coolingVelocity: stack?.velocity, filterVelocity, onsetShare, cost };
+    return { frame, stacked: stack?.stacked ?? 1, coolingVelocity: stack?.velocity, filterVelocity, onsetShare };
   };
 }
 

@@ -77,19 +77,25 @@ const givingWay = [
   { kind: "filter bank", length: 40, because: "panels come out sideways, one row at a time" },
 ] as const;
 
-/** Shortens what may be shortened, one kind at a time, where the unit is `excess` (m) longer than the site takes. */
+/** Shortens what may be shortened, as far as it is needed where the unit is `excess` (m) longer than the site takes. */
 export function shortenUnit(room: Workroom, { unit }: Solved, excess: number): boolean {
   const over = inBothUnits(excess, "length");
+  let left = excess;
+  let changed = false;
   for (const { kind, length, because } of givingWay) {
     const long = unit.sections.filter(
       (section) => section.kind === kind && section.layout.length > (length + 0.5) * inch,
     );
-    const changed = sectionsOfKind(room, kind)
-      .filter(({ name }) => long.some((section) => section.name === name))
-      .map((section) => choose(room, section, { length: `${length} in` }, `the site is ${over} short; ${because}`));
-    if (changed.some(Boolean)) return true;
+    for (const { name, layout } of long) {
+      const section = sectionsOfKind(room, kind).find((each) => each.name === name);
+      const words = `the site is ${over} short; ${because}`;
+      if (section === undefined || !choose(room, section, { length: `${length} in` }, words)) continue;
+      changed = true;
+      left -= layout.length - length * inch;
+    }
+    if (left <= 0) return changed;
   }
-  return shortenFan(room, over);
+  return shortenFan(room, over) || changed;
 }
 
 /** The access before a fan is its clear space as well. */

@@ -181,11 +181,14 @@ function workroom(
 
 /** The cabinet with least panel that was not tried and has the room that those before lacked. */
 function nextCabinet(
-  cabinets: readonly CabinetChoice[],
+  cabinets: Iterable<CabinetChoice>,
   tried: readonly CabinetChoice[],
   roomNeeded: number,
 ): CabinetChoice | undefined {
-  return cabinets.find((each) => areaOf(each) >= roomNeeded && !tried.some((other) => isAlike(each, other)));
+  for (const each of cabinets) {
+    if (areaOf(each) >= roomNeeded && !tried.some((other) => isAlike(each, other))) return each;
+  }
+  return undefined;
 }
 
 function areaOf({ frame }: CabinetChoice): number {
