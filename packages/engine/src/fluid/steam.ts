@@ -27,6 +27,7 @@ const ofVapour =
 /** The equations along saturation as polynomials in ln(p), made when the module is read; errors are bounded in the tests. */
 const LIQUID_ENTHALPY = saturationFit(ofLiquid((state) => state.enthalpy));
 const VAPOUR_ENTHALPY = saturationFit(ofVapour((state) => state.enthalpy));
+const LATENT_HEAT = saturationFit((t, p) => steamVapour(t, p).enthalpy - liquidWater(t, p).enthalpy);
 const LOGARITHM_OF_VAPOUR_VOLUME = saturationFit(ofVapour((state) => Math.log(volume(state))));
 const LIQUID_VOLUME = saturationFit(ofLiquid(volume));
 const LIQUID_SPECIFIC_HEAT = saturationFit(ofLiquid((state) => state.specificHeat));
@@ -100,7 +101,7 @@ export function steamSaturationPressure(temperature: number): number {
  * @source iapws-if97-2007 eq. 7, 15
  */
 export function steamLatentHeat(absolutePressure: number): number {
-  return alongSaturation(VAPOUR_ENTHALPY, absolutePressure) - alongSaturation(LIQUID_ENTHALPY, absolutePressure);
+  return alongSaturation(LATENT_HEAT, absolutePressure);
 }
 
 /**

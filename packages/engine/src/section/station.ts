@@ -38,11 +38,15 @@ export function velocityPressure(air: Air, area: number): number {
 
 /** Sets the static pressure from the total pressure and the `area` (m²) that the flow fills at the station. */
 export function settleStaticPressure(air: Air, area: number): void {
-  air.staticPressure = air.totalPressure - velocityPressure(air, area);
-  // The velocity pressure depends on the static pressure through density by parts in ten thousand: once more is enough
-  // for 1e-9 of the absolute pressure.
-  air.staticPressure = air.totalPressure - velocityPressure(air, area);
-  air.staticPressure = air.totalPressure - velocityPressure(air, area);
+  const { barometricPressure, totalPressure } = air;
+  // Density goes with pressure, so velocity pressure with its inverse: their product is the same at any static pressure.
+  air.staticPressure = totalPressure;
+  const product = velocityPressure(air, area) * absolutePressure(air);
+  // The velocity pressure hangs on the static pressure by parts in ten thousand: twice more is enough for 1e-9 of the
+  // absolute pressure.
+  air.staticPressure = totalPressure - product / (barometricPressure + totalPressure);
+  air.staticPressure = totalPressure - product / absolutePressure(air);
+  air.staticPressure = totalPressure - product / absolutePressure(air);
 }
 
 /**

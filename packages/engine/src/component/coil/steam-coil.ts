@@ -29,6 +29,8 @@ export interface SteamWork {
   readonly work: CoilWork;
   /** K across the condensate film, as it was found last: the start of the next solution. */
   filmDifference: number;
+  /** How what is missing of the pressure in the tubes goes with that pressure, as seen last: −1 where the loss stays. */
+  lossSlope: number;
 }
 
 /** Stands where a liquid is asked that the steam side does not have. */
@@ -78,6 +80,7 @@ export function createSteamWork(): SteamWork {
     },
     work: createCoilWork(),
     filmDifference: 5,
+    lossSlope: -1,
   };
 }
 

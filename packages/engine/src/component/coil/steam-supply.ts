@@ -41,13 +41,20 @@ export function solveSteamSupply(
   const { dryBulb, humidityRatio, coldestFilament } = air;
   let inTubes = Math.max(0.5 * pressure, pressure - distribution.loss);
   let temperature = steamSaturationTemperature(inTubes);
+  let before = Number.NaN;
+  let missBefore = Number.NaN;
   for (let k = 0; k < 40; k++) {
     solveSteamCoil(coil, dryAirFlow, dryBulb, humidityRatio, coldestFilament, temperature, room, out);
     steamDistribution(distributor, Math.max(0, out.heat) / steamLatentHeat(inTubes), inTubes, distribution);
     const next = Math.max(0.2 * pressure, pressure - distribution.loss);
-    if (Math.abs(next - inTubes) < 1e-4) break;
+    const miss = next - inTubes;
+    if (Math.abs(miss) < 1e-4) break;
+    const seen = (miss - missBefore) / (inTubes - before);
+    if (seen < -0.7 && seen > -1.3) room.lossSlope = seen;
+    before = inTubes;
+    missBefore = miss;
     // Half a step at a time where the drop is large: it falls as the pressure does.
-    inTubes = distribution.loss > 0.1 * pressure ? (next + inTubes) / 2 : next;
+    inTubes += distribution.loss > 0.1 * pressure ? miss / 2 : -miss / room.lossSlope;
     temperature = steamSaturationTemperature(inTubes);
   }
   return temperature;

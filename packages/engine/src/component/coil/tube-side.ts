@@ -24,11 +24,14 @@ export function tubeNusselt(reynolds: number, prandtl: number, startShare: numbe
   return laminar + share * (turbulentNusselt(turbulentFrom, prandtl, startShare) - laminar);
 }
 
+/** Cubes of what holds far from the start, and of what joins it to the start. */
+const farAndStart = 4.364 ** 3 + 0.6 ** 3;
+
 /** Uniform heat flux, thermally developing: 4.364 far from the start. */
 function laminarNusselt(reynolds: number, prandtl: number, startShare: number): number {
   const start = 1.953 * Math.cbrt(reynolds * prandtl * startShare);
   const beyond = Math.max(0, start - 0.6);
-  return Math.cbrt(4.364 ** 3 + 0.6 ** 3 + beyond ** 3);
+  return Math.cbrt(farAndStart + beyond * beyond * beyond);
 }
 
 function turbulentNusselt(reynolds: number, prandtl: number, startShare: number): number {

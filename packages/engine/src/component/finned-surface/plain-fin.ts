@@ -66,11 +66,22 @@ export function wangPlainFriction(bank: FinnedBank, reynolds: number): number {
  * @source gray-webb-1986 from memory of the printed equations
  */
 export function grayWebbColburn(bank: FinnedBank, reynolds: number): number {
+  let lead = grayWebbLeads.get(bank);
+  if (lead === undefined) {
+    lead = grayWebbLead(bank);
+    grayWebbLeads.set(bank, lead);
+  }
+  return lead * reynolds ** (-0.328 - 0.092 * 0.607 * Math.max(0, 4 - bank.rows));
+}
+
+/** What a bank's geometry makes of it, found once: everything but the power of the Reynolds number. */
+const grayWebbLeads = new WeakMap<FinnedBank, number>();
+
+function grayWebbLead(bank: FinnedBank): number {
   const { transversePitch: pt, longitudinalPitch: pl, collarDiameter: dc, rows } = bank;
   const gap = bank.finPitch - bank.finThickness;
-  const four = 0.14 * reynolds ** -0.328 * (pt / pl) ** -0.502 * (gap / dc) ** 0.0312;
-  if (rows >= 4) return four;
-  return four * 0.991 * (2.24 * reynolds ** -0.092 * (rows / 4) ** -0.031) ** (0.607 * (4 - rows));
+  const four = 0.14 * (pt / pl) ** -0.502 * (gap / dc) ** 0.0312;
+  return rows >= 4 ? four : four * 0.991 * (2.24 * (rows / 4) ** -0.031) ** (0.607 * (4 - rows));
 }
 
 /**

@@ -29,6 +29,8 @@ export interface CoilRoom {
   /** Logarithm of the flow (kg/s of one coil) with the valve open, and throttled to the air wanted. */
   readonly openFlow: RootGuess;
   readonly throttledFlow: RootGuess;
+  /** °C of the liquid blended to the air wanted. */
+  readonly blended: RootGuess;
   /** What the flow with the valve open was found for, and the flow. */
   readonly openFor: Float64Array;
   /** kg/s of one coil with its valve open, in the rating in hand; NaN where that could be left to its completion. */
@@ -44,6 +46,7 @@ export function createCoilRoom(): CoilRoom {
     open: { work: createCoilWork(), performance: createPerformance() },
     openFlow: { at: Number.NaN, slope: 0 },
     throttledFlow: { at: Number.NaN, slope: 0 },
+    blended: { at: Number.NaN, slope: 0 },
     openFor: new Float64Array(8).fill(Number.NaN),
     full: 0,
   };
@@ -209,6 +212,27 @@ function throttledShare(block: CoilBlock, full: number, wanted: number, room: Co
   const found = findRoot(miss, 0, 1, 1e-9);
   solveAtFlow(block, found * full, room);
   return found;
+}
+
+/**
+ * Blends the liquid that enters one coil at its full flow, to a leaving dry bulb; the supply's own where that is not reached.
+ * The air's rise goes very nearly with that of the liquid over the air.
+ */
+export function blendTo(block: CoilBlock, wanted: number, room: CoilRoom): void {
+  const { inlet, performance, blended: guess } = room;
+  const hottest = inlet.liquidTemperature;
+  const tolerance = searchTolerance * Math.abs(wanted - inlet.dryBulb) + 1e-9;
+  const missAt = (temperature: number): number => {
+    inlet.liquidTemperature = temperature;
+    return solveAtFlow(block, room.full, room).leavingDryBulb - wanted;
+  };
+  if (!Number.isNaN(findRootNear(missAt, guess, inlet.dryBulb, hottest, tolerance))) return;
+  const surplus = missAt(hottest);
+  if (!(surplus > 0)) return;
+  guess.slope = (performance.leavingDryBulb - inlet.dryBulb) / (hottest - inlet.dryBulb);
+  guess.at = hottest - surplus / guess.slope;
+  if (!Number.isNaN(findRootNear(missAt, guess, inlet.dryBulb, hottest, tolerance))) return;
+  missAt(findRoot(missAt, inlet.dryBulb, hottest, 1e-8));
 }
 
 /** Stroke of an equal-percentage valve (range 50 to 1) that passes a share of its full flow at steady pressure. */

@@ -1,6 +1,5 @@
 import { solveCoil } from "#component/coil/march";
 import type { LiquidSupply } from "#duty/condition";
-import { findRoot } from "#numerics/find-root";
 import { type Air, createAir } from "../air.ts";
 import { createSectionRating, recordAtRest } from "../base-rating.ts";
 import type { CoilBlock } from "../coil/block.ts";
@@ -9,6 +8,7 @@ import { type FreezestatFigures, noFreezestatFigures, setFreezestat } from "../c
 import { type LiquidCoilFigures, noLiquidCoilFigures, setLiquidFigures } from "../coil/liquid.ts";
 import { setCoilPressure, setInletAir, setLeavingAir, wantedBehindFins } from "../coil/state.ts";
 import {
+  blendTo,
   type CoilRoom,
   completeFullFlow,
   createCoilRoom,
@@ -97,21 +97,8 @@ function runWater(
     return;
   }
   room.full = fullFlowOf(block, supply, fullFlow, room);
-  solveAtFlow(block, room.full, room);
-  if (asks) blendTo(design, wantedBehindFins(entering, wanted), room);
-}
-
-/** Entering liquid of a pumped loop at which the air leaves as wanted; the supply's own when that is too little. */
-function blendTo(design: HotWaterCoilDesign, wanted: number, room: CoilRoom): void {
-  const { inlet } = room;
-  const hottest = inlet.liquidTemperature;
-  if (!(room.performance.leavingDryBulb > wanted)) return;
-  const miss = (temperature: number): number => {
-    inlet.liquidTemperature = temperature;
-    return solveAtFlow(design.block, room.full, room).leavingDryBulb - wanted;
-  };
-  inlet.liquidTemperature = findRoot(miss, inlet.dryBulb, hottest, 1e-8);
-  solveAtFlow(design.block, room.full, room);
+  if (asks) blendTo(block, wantedBehindFins(entering, wanted), room);
+  else solveAtFlow(block, room.full, room);
 }
 
 /** Adds the liquid's side, what the coil could give, and how it stands to frost. */

@@ -71,8 +71,8 @@ export function rateFaceBypass(design: FaceBypassDesign, air: Air, at: SectionCo
     out.laneLeaving = air.dryBulb;
     closeEnergy(out);
   } else {
-    out.faceShare = at.operation.fansRunning ? shareFor(design, supply, most, room, out) : most;
-    out.steamTemperature = solveShare(design, supply, out.faceShare, room, out, room.performance);
+    if (at.operation.fansRunning) leadOverFace(design, supply, most, room, out);
+    else setShare(design, supply, most, room, out);
     setHeated(design, room, out);
   }
   setPaths(design, out);
@@ -123,28 +123,41 @@ function solveShare(
 /** K of mixed air to which the share is brought: a hundred millionth of what the steam gives. */
 const riseTolerance = 2e-9;
 
-/** Share of the air over the lanes at which the mixture has the dry bulb wanted, within what the dampers can do. */
-function shareFor(
+/** Leads as much air over the lanes as gives the mixture the dry bulb wanted, within what the dampers can do. */
+function leadOverFace(
   design: FaceBypassDesign,
   supply: SteamSupply,
   most: number,
   room: SteamRoom,
   out: FaceBypassRating,
-): number {
+): void {
   const least = design.damperLeakage;
   const wanted = wantedBehindFins(out.entering, out.wantedLeaving);
   const rise = (share: number): number => {
-    solveShare(design, supply, share, room, out, room.performance);
+    setShare(design, supply, share, room, out);
     return share * (room.performance.leavingDryBulb - out.entering.dryBulb) - (wanted - out.entering.dryBulb);
   };
-  const near = findRootNear(rise, room.faceShare, least, most, riseTolerance);
-  if (!Number.isNaN(near)) return near;
-  if (rise(most) <= 0) return most;
-  if (least === 0 || rise(least) >= 0) return least;
+  // Whichever way it ends, the last share that was set is the answer.
+  if (!Number.isNaN(findRootNear(rise, room.faceShare, least, most, riseTolerance))) return;
+  if (rise(most) <= 0) return;
+  if (least === 0) return setShare(design, supply, least, room, out);
+  if (rise(least) >= 0) return;
   const share = findRoot(rise, least, most, 1e-10);
+  setShare(design, supply, share, room, out);
   room.faceShare.at = share;
   room.faceShare.slope = room.performance.leavingDryBulb - out.entering.dryBulb;
-  return share;
+}
+
+/** Leads a share of the air over the lanes. */
+function setShare(
+  design: FaceBypassDesign,
+  supply: SteamSupply,
+  share: number,
+  room: SteamRoom,
+  out: FaceBypassRating,
+): void {
+  out.faceShare = share;
+  out.steamTemperature = solveShare(design, supply, share, room, out, room.performance);
 }
 
 function setHeated(design: FaceBypassDesign, room: SteamRoom, out: FaceBypassRating): void {
