@@ -18,7 +18,7 @@ const servicePipes: readonly ServicePipe[] = [
 export const ventPipe: ServicePipe = servicePipes[0]!;
 
 /** s in which a coil has to be empty, so that a person waits for it beside an open drain; common practice, no source. */
-export const longestDrain = 600;
+const longestDrain = 600;
 
 const gravity = 9.80665;
 /** Share of the frictionless outflow that a short pipe with an open valve lets through. */

@@ -43,7 +43,7 @@ export interface Zones {
 }
 
 /** An odd number of passes ends across from where it began. */
-export function hasOppositeEnds({ coil }: CoilBlock, { liquid }: Pick<CoilPiping, "liquid">): boolean {
+function hasOppositeEnds({ coil }: CoilBlock, { liquid }: Pick<CoilPiping, "liquid">): boolean {
   return liquid !== undefined && coil.passes % 2 === 1;
 }
 

@@ -7,7 +7,7 @@ import type { QuantityKind } from "@oncethrough/engine/quantity/kind";
 export type AlternativeField = keyof CoilAlternative | keyof SteamAlternative | keyof RecoveryAlternative;
 
 /** One figure of an alternative: for the schema, as a column of the CSV in SI, in the printed table where it has a heading. */
-export interface AlternativeFigure {
+interface AlternativeFigure {
   readonly quantity: QuantityKind | "words" | "count";
   /** What the schema says of it: unit first. */
   readonly says: string;
