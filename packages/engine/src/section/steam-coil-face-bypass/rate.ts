@@ -140,7 +140,6 @@ function leadOverFace(
   // Whichever way it ends, the last share that was set is the answer.
   if (!Number.isNaN(findRootNear(rise, room.faceShare, least, most, riseTolerance))) return;
   if (rise(most) <= 0) return;
-  if (least === 0) return setShare(design, supply, least, room, out);
   if (rise(least) >= 0) return;
   const share = findRoot(rise, least, most, 1e-10);
   setShare(design, supply, share, room, out);

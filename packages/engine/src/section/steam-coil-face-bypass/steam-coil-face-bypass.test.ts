@@ -46,6 +46,13 @@ describe("steam coil with face and bypass", () => {
     expect(out.faceShare * (out.laneLeaving + 15)).toBeCloseTo(21, 4);
   });
 
+  it("holds the leaving air with dampers that close tight, too", () => {
+    const out = rate(-15, 6, "damper leakage: 0 %");
+    expect(out.leavingDryBulb).toBeCloseTo(6, 5);
+    // What leaks as little as makes no difference needs the same share.
+    expect(out.faceShare).toBeCloseTo(rate(-15, 6).faceShare, 6);
+  });
+
   it("leaves a cold filament that mixing has not reached", () => {
     const out = rate(-15, 6);
     expect(out.leaving.coldestFilament).toBeCloseTo(6 - 0.25 * 21, 4);
