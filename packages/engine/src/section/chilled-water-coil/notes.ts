@@ -1,10 +1,9 @@
-import { wetBulbFromHumidityRatio } from "#fluid/wet-bulb";
 import { metresPerInch } from "#quantity/inch-pound";
 import { inBothUnits } from "../both-units.ts";
+import { certifiedRangeNotes } from "../coil/certified-range.ts";
 import { liquidCoilNotes } from "../coil/notes.ts";
 import { fillingWater as noLiquid } from "../coil/parts.ts";
 import type { Note, SectionCondition, Shortfall } from "../contract.ts";
-import { absolutePressure } from "../station.ts";
 import type { ChilledWaterCoilDesign } from "./design.ts";
 import type { ChilledWaterCoilRating } from "./rate.ts";
 
@@ -29,7 +28,8 @@ export function coolingNotes(
   at: SectionCondition,
 ): readonly Note[] {
   const supply = at.condition.utilities.chilledWater;
-  const notes = liquidCoilNotes(design.block, supply?.liquid ?? noLiquid, supply, rating);
+  const liquid = supply?.liquid ?? noLiquid;
+  const notes = liquidCoilNotes(design.block, liquid, supply, rating);
   if (rating.condensate > 0 && rating.carryOverShare > 1) {
     notes.push({
       what: `water is thrown: the flow peaks at ${Math.round(100 * rating.carryOverShare)} % of the velocity at which this coil sheds drops`,
@@ -56,13 +56,7 @@ export function coolingNotes(
     });
   }
   notes.push(...panNotes(design, rating));
-  if (!insideTestedRanges(rating)) {
-    notes.push({
-      what: "outside the ranges in which coils are customarily certified (air 65–100 °F dry bulb, 60–85 °F wet bulb, 200–800 fpm; water 35–65 °F, 1–8 ft/s)",
-      weight: "information",
-      source: "from-memory",
-    });
-  }
+  notes.push(...certifiedRangeNotes("cooling", rating, liquid));
   return notes;
 }
 
@@ -91,23 +85,4 @@ function panNotes({ block, intermediatePans }: ChilledWaterCoilDesign, rating: C
     });
   }
   return notes;
-}
-
-/** Customary ranges of certified cooling ratings, SI. */
-function insideTestedRanges(rating: ChilledWaterCoilRating): boolean {
-  if (rating.liquidMassFlow === 0) return true;
-  const { dryBulb, humidityRatio } = rating.entering;
-  const wetBulb = wetBulbFromHumidityRatio(dryBulb, humidityRatio, absolutePressure(rating.entering));
-  return (
-    dryBulb > 18.3 &&
-    dryBulb < 37.8 &&
-    wetBulb > 15.5 &&
-    wetBulb < 29.5 &&
-    rating.faceVelocity > 1.0 &&
-    rating.faceVelocity < 4.07 &&
-    rating.liquidEntering > 1.6 &&
-    rating.liquidEntering < 18.4 &&
-    rating.tubeVelocity > 0.3 &&
-    rating.tubeVelocity < 2.44
-  );
 }

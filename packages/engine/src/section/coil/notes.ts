@@ -52,29 +52,6 @@ function flowNotes(rating: LiquidCoilFigures): Note[] {
   return notes;
 }
 
-/** Customary ranges in which heating coils on water are certified, SI: air, face, water, tubes. */
-const heatingRanges = { air: [-17.8, 37.8], face: [1.016, 7.62], water: [48.9, 121.1], tubes: [0.15, 2.44] } as const;
-
-/** A note where a heating coil on liquid is rated outside the ranges in which such coils are customarily certified. */
-export function heatingRangeNotes(rating: LiquidCoilFigures): Note[] {
-  const within = (value: number, [low, high]: readonly [number, number]) => value >= low - 0.06 && value <= high + 0.06;
-  const { air, face, water, tubes } = heatingRanges;
-  const isInside =
-    rating.liquidMassFlow === 0 ||
-    (within(rating.entering.dryBulb, air) &&
-      within(rating.faceVelocity, face) &&
-      within(rating.liquidEntering, water) &&
-      within(rating.tubeVelocity, tubes));
-  if (isInside) return [];
-  return [
-    {
-      what: "outside the ranges in which hot-water coils are customarily certified (air 0–100 °F, 200–1500 fpm; water 120–250 °F, 0.5–8 ft/s)",
-      weight: "information",
-      source: "from-memory",
-    },
-  ];
-}
-
 /** What entered one coil of a block at its rating. */
 export function ratedInlet(block: CoilBlock, liquid: Liquid, rating: LiquidCoilFigures): CoilInlet {
   const inlet = createCoilInlet();

@@ -135,4 +135,17 @@ describe("customary ranges of certified heating ratings", () => {
     expect(isOutside(5, 48)).toBe(true);
     expect(isOutside(5, 80, { dryAirFlow: 1.5 })).toBe(true);
   });
+
+  it("are others for glycol: 0–200 °F, 10–60 % by mass", () => {
+    const isOutside = (supplyTemperature: number, massFraction: number) => {
+      const liquid = { substance: "ethylene glycol", massFraction } as const;
+      const { out, at } = rate("rows: 2", 5, 90, { liquid, temperatureChange: 10, supplyTemperature });
+      return (hotWaterCoil.notes?.(design("rows: 2"), out, at) ?? []).some(({ what }) =>
+        /customarily certified/.test(what),
+      );
+    };
+    expect(isOutside(60, 0.4)).toBe(false);
+    expect(isOutside(98, 0.4)).toBe(true);
+    expect(isOutside(60, 0.05)).toBe(true);
+  });
 });

@@ -1,10 +1,11 @@
+import { certifiedRangeNotes } from "../coil/certified-range.ts";
 import { compareDeclaredLiquid } from "../coil/declared.ts";
 import { airSideWorking, liquidSideWorking } from "../coil/figures.ts";
 import { freezeFigureLines } from "../coil/freeze.ts";
 import { freezestatFigureLines, freezestatNotes, freezestatWorking } from "../coil/freezestat.ts";
 import { connectionFigureLines } from "../coil/liquid.ts";
 import { coilLosses } from "../coil/loss.ts";
-import { heatingRangeNotes, liquidCoilNotes, ratedInlet } from "../coil/notes.ts";
+import { liquidCoilNotes, ratedInlet } from "../coil/notes.ts";
 import { liquidCoilBuild } from "../coil/order.ts";
 import { fillingWater as noLiquid } from "../coil/parts.ts";
 import { liquidCoilTables } from "../coil/row-table.ts";
@@ -88,7 +89,10 @@ export const hotWaterCoil = defineKind({
   notes: (design, rating, at) => {
     const supply = at.condition.utilities.heatingWater;
     const notes = liquidCoilNotes(design.block, supply?.liquid ?? noLiquid, supply, rating);
-    notes.push(...heatingRangeNotes(rating), ...freezestatNotes(rating, at.operation.fansRunning));
+    notes.push(
+      ...certifiedRangeNotes("heating", rating, supply?.liquid ?? noLiquid),
+      ...freezestatNotes(rating, at.operation.fansRunning),
+    );
     if (rating.freezeMargin < freezeReserve) {
       notes.push({
         what: "the coldest tube wall comes within 2 K of freezing: keep the flow up with a pump of its own, use glycol, or preheat",

@@ -1,4 +1,5 @@
 import { inBothUnits } from "../both-units.ts";
+import { certifiedRangeNotes } from "../coil/certified-range.ts";
 import { compareDeclaredLiquid } from "../coil/declared.ts";
 import { airSideWorking, liquidSideWorking } from "../coil/figures.ts";
 import { freezeFigureLines } from "../coil/freeze.ts";
@@ -110,6 +111,7 @@ export const recoveryCoil = defineKind({
   declared: (design, rating) => compareDeclaredLiquid(design, rating, design.liquid),
   notes: (design, rating, at) => {
     const notes = liquidCoilNotes(design.block, design.liquid, undefined, rating);
+    notes.push(...certifiedRangeNotes(rating.heatToAir < 0 ? "cooling" : "heating", rating, design.liquid));
     if (at.condition.exhaust === undefined) {
       notes.push({ what: "the duty names no exhaust air: the loop rests", weight: "caution" });
     }
