@@ -4,6 +4,7 @@ import { baseParts, type Lug, lugParts } from "./base-parts.ts";
 import { casingPanels } from "./casing-panels.ts";
 import { doorNotices } from "./door-notice.ts";
 import { type DoorSwing, doorSwings } from "./door-swing.ts";
+import { fastenerParts } from "./fastener-parts.ts";
 import { fittedParts } from "./fitted-parts.ts";
 import { frameParts } from "./frame-parts.ts";
 import { type MassState, massIn } from "./mass.ts";
@@ -35,8 +36,8 @@ export interface ArrangementTask {
 /** The unit in millimetres. */
 export interface Arrangement {
   /**
-   * The whole machine; its children are base, casing, frame, weather roof, the sections by their names, lifting lugs, and
-   * what is fitted as the running unit asks: traps, thrust restraints.
+   * The whole machine; its children are base, casing, frame, weather roof, the sections by their names, fasteners, lifting
+   * lugs, and what is fitted as the running unit asks: traps, thrust restraints.
    */
   readonly whole: Part;
   /** What the machine was arranged for. */
@@ -72,18 +73,18 @@ export function arrangeUnit(unit: Unit, task: ArrangementTask, running: Running)
   const { splits, notices } = splitUnit(unit, sections, casing, task.limits, outside);
   const lugs = splits.flatMap((split) => lugPlaces(unit, split));
   const joints = splits.slice(1).map((split) => split.from);
-  const built = [
-    baseParts(unit),
-    casing,
-    frameParts(unit, joints),
-    roofParts(unit, task.placement),
-    ...sections.map(({ part }) => part),
-  ].filter((part) => part !== undefined);
+  const roof = roofParts(unit, task.placement);
+  const built = [baseParts(unit), casing, frameParts(unit, joints), roof, ...sections.map(({ part }) => part)].filter(
+    (part) => part !== undefined,
+  );
   // Pipe stubs, disconnects and traps stand out of the walls a little; what a site and a truck measure is walls and roof.
   const size = { ...partGroup("unit", "unit", undefined, built).size, y: outside.width };
   const traps = trapsOf(unit, sections, running);
   const springs = springsOf(unit, sections, running);
-  const hung = [lugParts(unit, lugs), fittedParts(unit, sections, traps, springs)].filter((part) => part !== undefined);
+  const hooks = lugParts(unit, lugs);
+  const screws = fastenerParts(unit, sections, [casing, roof], joints, wetZones);
+  const fitted = fittedParts(unit, sections, hooks, traps, springs);
+  const hung = [screws, hooks, fitted].filter((part) => part !== undefined);
   const whole = partGroup("unit", "unit", undefined, [...built, ...hung]);
   const swings = doorSwings(unit, sections);
   const service = { swings, spaces: serviceSpaces(unit, sections, swings, task.voltage), sights: sightLines(sections) };

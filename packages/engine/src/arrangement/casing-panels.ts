@@ -108,14 +108,13 @@ function panelBox(unit: Unit, face: (typeof sideFaces)[number], from: number, le
   }
 }
 
-/** Walls across the cabinet behind sections that blow through them into the next one: a housed fan before its plenum. */
+/** Walls across the cabinet at the end of sections that blow through them into the next one: a housed fan before its plenum. */
 function bulkheads(unit: Unit, placed: readonly PlacedSection[], build: PanelBuild): readonly Part[] {
   const { width, height } = unit.frame;
   return placed.slice(0, -1).flatMap(({ section, openings }) => {
-    const through = openings.filter(({ wall }) => wall.face === "exit");
-    if (through.length === 0) return [];
-    const open = through.reduce((sum, each) => sum + each.area, 0);
-    const x = 1000 * (section.start + section.layout.length);
+    if (section.layout.wallBehind !== true) return [];
+    const open = openings.reduce((sum, { wall, area }) => sum + (wall.face === "exit" ? area : 0), 0);
+    const x = 1000 * (section.start + section.layout.length - build.thickness);
     return [
       placedPart(
         crossPanel(unit, `${section.name}, bulkhead`, "bulkhead", build, x, width * height, open),

@@ -13,15 +13,11 @@ export interface FinishLine {
   readonly area: number;
 }
 
-/** Screws and bolts of the casing; common practice. */
+/** Screws or bolts alike. */
 export interface FastenerCount {
   readonly what: string;
   readonly count: number;
 }
-
-/** mm between screws of a panel, and between bolts of a joint of pieces; common practice. */
-const screwPitch = 200;
-const boltPitch = 150;
 
 /** Metal, gauge, coat and area of every face: walls outside and inside, ceiling, floor, ends, roof, hoods, base rail. */
 export function finishSchedule(unit: Unit, { whole }: Arrangement): readonly FinishLine[] {
@@ -74,19 +70,11 @@ function faceArea({ size }: Part): number {
   return (long * wide) / 1e6;
 }
 
-/** Screws around every panel, and bolts around every joint of pieces. */
-export function fastenersOf(unit: Unit, { whole, splits }: Arrangement): readonly FastenerCount[] {
-  let screws = 0;
-  visitLeaves(whole, ({ kind, size }) => {
-    if (kind !== "panel") return;
-    const [long = 0, wide = 0] = [size.x, size.y, size.z].sort((a, b) => b - a);
-    screws += 2 * (Math.ceil(long / screwPitch) + Math.ceil(wide / screwPitch));
-  });
-  const around = 2000 * (unit.frame.width + unit.frame.height);
-  const bolts = (splits.length - 1) * Math.ceil(around / boltPitch);
-  const metal = unit.casing.outerMetal.startsWith("stainless") ? "stainless" : "zinc-plated";
-  return [
-    { what: `panel screws with sealing washers, ${metal}`, count: screws },
-    ...(bolts > 0 ? [{ what: `joint bolts with gasket, ${metal}`, count: bolts }] : []),
-  ];
+/** Screws and bolts of the whole unit by what they are ordered by. */
+export function fastenersOf({ whole }: Arrangement): readonly FastenerCount[] {
+  const counts = new Map<string, number>();
+  for (const { kind, bought, count } of whole.children.flatMap(({ children }) => children)) {
+    if (kind === "fastener" && bought !== undefined) counts.set(bought, count + (counts.get(bought) ?? 0));
+  }
+  return [...counts].map(([what, count]) => ({ what, count }));
 }

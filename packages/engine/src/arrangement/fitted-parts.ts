@@ -21,23 +21,29 @@ const besideRail = 30;
 export function fittedParts(
   unit: Unit,
   sections: readonly PlacedSection[],
+  lugs: Part | undefined,
   traps: readonly SectionTrap[],
   springs: readonly FanSprings[],
 ): Part | undefined {
   const parts = [
-    ...trapParts(unit, sections, traps),
+    ...trapParts(unit, sections, lugs?.children ?? [], traps),
     ...springs.filter(({ needsRestraint }) => needsRestraint).flatMap(({ fan }) => restraintsOf(sections, fan)),
   ];
   return parts.length === 0 ? undefined : partGroup("fitted", "fitted on site", undefined, parts);
 }
 
-/** Traps beside the rail on the service side; one that would stand in another's place stands outside of it. */
-function trapParts(unit: Unit, sections: readonly PlacedSection[], traps: readonly SectionTrap[]): readonly Part[] {
+/** Traps beside the rail on the service side; one that would stand in a lug's or another's place stands outside of it. */
+function trapParts(
+  unit: Unit,
+  sections: readonly PlacedSection[],
+  lugs: readonly Part[],
+  traps: readonly SectionTrap[],
+): readonly Part[] {
   const placed: Part[] = [];
   for (const trap of traps) {
     let lane = 0;
     let part = trapPart(unit, sections, trap, lane);
-    while (part !== undefined && placed.some((other) => isInTheWay(other, part!))) {
+    while (part !== undefined && [...lugs, ...placed].some((other) => isInTheWay(other, part!))) {
       lane += 1;
       part = trapPart(unit, sections, trap, lane);
     }

@@ -70,8 +70,12 @@ function pieceMasses(unit: Unit, { whole, splits }: Arrangement): readonly MassP
   const isIn = new Map(splits.flatMap(({ sections }, index) => sections.map((name) => [name, pieces[index]!.sum])));
   for (const { name, layout } of unit.sections) if (layout.outside > 0) isIn.delete(name);
   visitLeaves(whole, (leaf) => {
-    if (leaf.section !== undefined) isIn.get(leaf.section)?.add(leaf, leaf.mass);
-    else for (const { sum, from, to } of pieces) sum.add(leaf, leaf.mass, from, to);
+    const own = leaf.section === undefined ? undefined : isIn.get(leaf.section);
+    if (own !== undefined) own.add(leaf, leaf.mass);
+    // What a hood brings of the casing stays with the cabinet; the hood itself goes loose.
+    else if (leaf.section === undefined || !leaf.key.startsWith(`${leaf.section}/`)) {
+      for (const { sum, from, to } of pieces) sum.add(leaf, leaf.mass, from, to);
+    }
   });
   return pieces.map(({ sum }) => sum.result());
 }

@@ -15,16 +15,19 @@ interface ClearPans {
  */
 export function clearPans(placed: readonly PlacedSection[]): ClearPans {
   const notices: ArrangementNotice[] = [];
+  const end = placed.length === 0 ? 0 : 1000 * endOf(placed[placed.length - 1]!);
   const sections = placed.map((each, index) => {
     const { part, section } = each;
     const reaching = part.children.filter((pan) => isPan(pan) && pan.place.x + pan.size.x > 1000 * endOf(each) + 1);
     if (reaching.length === 0) return each;
     const after = leavesOf(placed.slice(index + 1));
     const children = part.children.map((child) => {
-      const first = reaching.includes(child) ? firstInTheWay(child, after) : undefined;
-      if (first === undefined) return child;
-      if (first.kind !== "pan") notices.push(shortNotice(section.name, child, first));
-      return shortened(child, first.place.x - child.place.x);
+      if (!reaching.includes(child)) return child;
+      const first = firstInTheWay(child, after);
+      const stop = first?.place.x ?? end;
+      if (child.place.x + child.size.x <= stop) return child;
+      if (first?.kind !== "pan") notices.push(shortNotice(section.name, child, stop, wordsFor(first)));
+      return shortened(child, stop - child.place.x);
     });
     return { ...each, part: partGroup(part.key, part.name, part.section, children) };
   });
@@ -63,10 +66,14 @@ function firstInTheWay(pan: Part, after: readonly Part[]): Part | undefined {
   return first;
 }
 
-function shortNotice(section: string, pan: Part, first: Part): ArrangementNotice {
-  const short = inBothUnits((pan.place.x + pan.size.x - first.place.x) / 1000, "length");
-  const what = `its ${pan.name} ends ${short} short of its reach, at the ${first.name} of ${first.section ?? "the unit"}: more room behind it, or a pan there`;
-  return { part: section, at: first.place.x, what, weight: "caution", source: "common-practice" };
+function wordsFor(first: Part | undefined): string {
+  return first === undefined ? "the end of the cabinet" : `the ${first.name} of ${first.section ?? "the unit"}`;
+}
+
+function shortNotice(section: string, pan: Part, stop: number, atWhat: string): ArrangementNotice {
+  const short = inBothUnits((pan.place.x + pan.size.x - stop) / 1000, "length");
+  const what = `its ${pan.name} ends ${short} short of its reach, at ${atWhat}: more room behind it, or a pan there`;
+  return { part: section, at: stop, what, weight: "caution", source: "common-practice" };
 }
 
 /** A pan of another length: its sheet and what fills it in proportion. */

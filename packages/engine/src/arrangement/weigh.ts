@@ -7,6 +7,7 @@ import { type CasingLeakage, casingLeakage } from "./casing-leakage.ts";
 import { cornerLoads, type LugLoad, looseMass, type Piece, piecesOf } from "./lifting.ts";
 import { type MassPoint, massOf } from "./mass.ts";
 import { type PanelLoad, panelLoads } from "./panel-load.ts";
+import { sumOf } from "./part.ts";
 import { type RailLoad, railLoad } from "./rail-load.ts";
 import { type Running, runUnit, solvedInTurn } from "./running.ts";
 import type { FanSprings } from "./spring-load.ts";
@@ -29,7 +30,7 @@ export interface Weighing {
   readonly arrangement: Arrangement;
   readonly running: Running;
   readonly sections: readonly SectionMass[];
-  /** kg of base, frame and weather roof, which belong to no section. */
+  /** kg of base, frame, weather roof and the like, which belong to no section. */
   readonly rest: readonly { readonly name: string; readonly mass: number }[];
   readonly dry: MassPoint;
   readonly operating: MassPoint;
@@ -88,8 +89,11 @@ export function weighArranged(unit: Unit, arrangement: Arrangement): Weighing {
     running,
     sections: massesOfSections(arrangement),
     rest: arrangement.whole.children
-      .filter((part) => ["base", "frame", "roof", "lugs"].includes(part.key))
-      .map(({ name, mass }) => ({ name, mass })),
+      .filter((part) => ["base", "frame", "roof", "fasteners", "lugs"].includes(part.key))
+      .map(({ name, children }) => ({
+        name,
+        mass: sumOf(children, (child) => (child.section === undefined ? child.mass : 0)),
+      })),
     dry: massOf(arrangement.whole, "dry"),
     operating,
     loose: looseMass(arrangement),

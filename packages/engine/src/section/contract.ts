@@ -126,6 +126,8 @@ export interface SectionLayout {
   readonly outside: number;
   /** Where air of another path comes in or goes out: return air on top, supply through the floor, … */
   readonly openings?: readonly Opening[];
+  /** It blows through a wall across the cabinet: where a section follows, the wall's thickness is added to its length. */
+  readonly wallBehind?: boolean;
 }
 
 /** An opening of the cabinet in the section. */

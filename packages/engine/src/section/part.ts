@@ -36,6 +36,7 @@ export type PartKind =
   | "trap"
   | "light"
   | "lug"
+  | "fastener"
   | "box";
 
 /** A box in millimetres: x along the airflow, y from the right wall to the left as the air sees them, z up. */

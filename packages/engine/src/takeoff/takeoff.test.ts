@@ -161,7 +161,8 @@ operations:
       source: quotation
     - { kind: fan,`;
     const { price: with_ } = taken(handWorkedText.replace("    - { kind: fan,", special));
-    expect(with_.owners.find(({ owner }) => owner === "sensor bay")?.bought).toBe(123_456);
+    const entered = with_.lines.filter(({ owner, what }) => owner === "sensor bay" && what === "sensor bay with mast");
+    expect(entered).toEqual([expect.objectContaining({ sort: "bought", unit: "entered", cents: 123_456 })]);
     const { price: without } = taken(
       handWorkedText.replace("    - { kind: fan,", special.replace("      price: $1,234.56\n", "")),
     );

@@ -15,7 +15,7 @@ export interface PartLine {
   readonly name: string;
   readonly material: string;
   readonly count: number;
-  /** mm, of one box. */
+  /** mm, of one piece where all are alike, else of the box around them. */
   readonly size: readonly [number, number, number];
   /** kg, of all of them, dry. */
   readonly mass: number;
@@ -69,7 +69,9 @@ export function sheetsOf(arrangement: Arrangement, stock: StockBook): readonly S
 function partsList(whole: Part): readonly PartLine[] {
   const lines = new Map<string, PartLine>();
   visitLeaves(whole, (leaf) => {
-    const size = [leaf.size.x, leaf.size.y, leaf.size.z].map((side) => Math.round(side)) as [number, number, number];
+    const [only, ...others] = leaf.pieces ?? [];
+    const sides = only === undefined || others.length > 0 ? [leaf.size.x, leaf.size.y, leaf.size.z] : only.size;
+    const size = sides.map((side) => Math.round(side)) as [number, number, number];
     const owner = ownerOf(leaf);
     const material = leaf.material ?? "";
     const key = [owner, leaf.name, material, ...size, leaf.bought ?? ""].join("|");

@@ -45,6 +45,7 @@ export function addWork(part: Part, amounts: WorkAmounts): void {
     if (each.kind === "door") amounts.door += 1;
     if (each.kind === "pan") amounts.pan += 1;
     if (each.kind === "rail" || each.kind === "frame") amounts["kilogram of frame and rail"] += each.mass;
-    if (each.bought !== undefined) amounts["bought part"] += 1;
+    // Driving screws is in the hours of what they hold.
+    if (each.bought !== undefined && each.kind !== "fastener") amounts["bought part"] += 1;
   });
 }

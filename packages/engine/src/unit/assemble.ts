@@ -23,7 +23,8 @@ export function assembleUnit(casing: Casing, written: readonly WrittenSection[])
   const sections: UnitSection[] = [];
   let start = 0;
   written.forEach((section, index) => {
-    const placed = placeSection(section, index, frame, start);
+    const wall = index < written.length - 1 ? casing.panelThickness : 0;
+    const placed = placeSection(section, index, frame, start, wall);
     if ("problem" in placed) {
       problems.push(placed);
       return;
@@ -35,16 +36,19 @@ export function assembleUnit(casing: Casing, written: readonly WrittenSection[])
   return { unit: { frame, casing, sections, length: start }, problems: [] };
 }
 
+/** `wall` is the m that a wall behind the section takes, where it asks for one. */
 function placeSection(
   section: WrittenSection,
   index: number,
   frame: Frame,
   start: number,
+  wall: number,
 ): UnitSection | AssemblyProblem {
   const { kind, name, values } = section;
   try {
     const design = kind.prepare(values as never, frame);
-    const layout = kind.layout(design, frame);
+    const own = kind.layout(design, frame);
+    const layout = own.wallBehind === true ? { ...own, length: own.length + wall } : own;
     return { name, kind: kind.name, behaviour: kind, values, design, layout, start };
   } catch (error) {
     if (!(error instanceof SectionProblem)) throw error;

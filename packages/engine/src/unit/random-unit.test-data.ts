@@ -106,7 +106,8 @@ const middle = kinds.filter(({ role, name }) => {
   return stands && !["intake hood", "discharge plenum", "special"].includes(name);
 });
 
-function kindNamed(name: string): SectionKind {
+/** A kind by its name. */
+export function kindNamed(name: string): SectionKind {
   return kinds.find((kind) => kind.name === name) as SectionKind;
 }
 

@@ -8,6 +8,16 @@ export const panCases: readonly RuleCase[] = [
   { rule: "pan reach half the coil's height", patch: [["pan reach: 44 in", "pan reach: 10 in"]], is: "missed" },
   { rule: "intermediate pans", patch: [], is: "met" },
   { rule: "intermediate pans", patch: [["pan reach: 44 in", "intermediate pans: no, pan reach: 44 in"]], is: "missed" },
+  { rule: "pan within an arm's reach", patch: [], is: "met", limit: 0.6096 },
+  {
+    rule: "pan within an arm's reach",
+    patch: [
+      ["{ kind: access, name: coil access, length: 30 in }", "{ kind: spray gap }"],
+      ["{ kind: access, name: fan access, length: 30 in }", "{ kind: spray gap, name: gap behind }"],
+      ["upstream space: 26 in", "upstream space: 10 in"],
+    ],
+    is: "missed",
+  },
   { rule: "coil height over a pan", patch: [], is: "met" },
   { rule: "coil height over a pan", patch: [["stacked: 2", "stacked: 1"]], is: "missed" },
 ];

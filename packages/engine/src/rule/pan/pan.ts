@@ -1,5 +1,7 @@
+import { type ArmReach, armReaches } from "#arrangement/arm-reach";
+import { inBothUnits } from "#section/both-units";
 import type { ChilledWaterCoilDesign } from "#section/chilled-water-coil/design";
-import { type Mend, machineRule, type Rule } from "../contract.ts";
+import { type Machine, type Mend, machineRule, type Rule } from "../contract.ts";
 import { inches } from "../inch-pound-limits.ts";
 
 const reach: readonly Mend[] = [{ at: "section", field: "panReach", way: "more" }];
@@ -10,6 +12,15 @@ const common = {
   severity: "damage",
   protects: "the floor behind the coil from carried water",
 } as const;
+
+/** The pan of the section that lies farthest from an arm; undefined where it has none. */
+function farthestReach({ weighing: { arrangement }, unit, index }: Machine): ArmReach | undefined {
+  const reaches = armReaches(arrangement, unit.sections[index]!.name);
+  return reaches.reduce<ArmReach | undefined>(
+    (worst, each) => (worst === undefined || !(each.distance <= worst.distance) ? each : worst),
+    undefined,
+  );
+}
 
 /** Pans under and between coils. */
 export const panRules: readonly Rule[] = [
@@ -73,5 +84,29 @@ export const panRules: readonly Rule[] = [
     remedy: "more coils one above the other",
     mends: stack,
     value: ({ design }) => design.block.coil.bank.finnedHeight,
+  }),
+  machineRule({
+    id: "pan within an arm's reach",
+    covers: ["CLG-11"],
+    protects: "who breathes the air from slime that nobody wipes off",
+    measures: "from where a person stands, or a hatch, to the farthest point of the pan",
+    quantity: "length",
+    sense: "at most",
+    limit: inches(24),
+    limitWords: "the arm of a small adult, from the shoulder",
+    source: "from-memory about 24 in; owners ask that pans are cleaned with the coil in its place",
+    certainty: "from memory",
+    severity: "nuisance",
+    remedy: "an access, or a hatch, beside the pan; a lance where an arm does not reach",
+    mends: [],
+    of: "every section",
+    missing: "the unit has neither door nor hatch",
+    value: (at) => farthestReach(at)?.distance,
+    detail: (at) => {
+      const reach = farthestReach(at);
+      if (reach === undefined || Number.isNaN(reach.distance)) return undefined;
+      const how = reach.stands ? "standing behind the door of" : "through the hatch of";
+      return `${reach.pan}, ${inBothUnits(reach.distance, "length")} ${how} ${reach.from}`;
+    },
   }),
 ];

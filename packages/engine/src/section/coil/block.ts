@@ -75,11 +75,12 @@ export function prepareCoilBlock(
   const room = (frame.height - placing.base - 0.02 - (stacked - 1) * placing.between) / stacked - 2 * casingFlange;
   const tubesPerRow = tubesFor(values.finnedHeight, room, pitch);
   const finnedLength = values.finnedLength ?? frame.width - placing.ends;
-  if (!(finnedLength <= frame.width + 1e-9)) {
+  const longest = frame.width - 2 * casingFlange;
+  if (!(finnedLength <= longest + 1e-9)) {
     throw new SectionProblem(
       "finnedLength",
-      "the tubes are longer than the cabinet is wide",
-      `at most ${inBothUnits(frame.width, "length")}`,
+      "the tubes with their tube sheets are longer than the cabinet is wide",
+      `at most ${inBothUnits(longest, "length")}`,
     );
   }
   if (!(finnedLength > 0.1)) {

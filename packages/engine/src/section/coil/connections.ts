@@ -51,7 +51,8 @@ function hasOppositeEnds({ coil }: CoilBlock, { liquid }: Pick<CoilPiping, "liqu
 export function zonesOf(block: CoilBlock, frame: Frame, piping: Pick<CoilPiping, "liquid">): Zones {
   const { finnedLength } = block.coil;
   const gap = Math.max(0, frame.width - finnedLength);
-  const room = (hasOppositeEnds(block, piping) ? 0.5 : headerShare) * gap;
+  const wanted = (hasOppositeEnds(block, piping) ? 0.5 : headerShare) * gap;
+  const room = Math.min(Math.max(wanted, casingFlange), gap - casingFlange);
   const from = frame.hand === "right" ? room : gap - room;
   const right = { from: 0, width: Math.max(0, from - casingFlange) };
   const leftFrom = from + finnedLength + casingFlange;
@@ -160,7 +161,9 @@ function connectionsOf(
       z,
       face,
     );
-  const own = pipe(name, outside, isLow ? foot + 0.75 * outside : top - 0.75 * outside);
+  // Near foot and top of the headers; on a low coil no nearer to each other than they are thick.
+  const apart = Math.max((top - foot) / 2 - 0.75 * outside, outside / 2);
+  const own = pipe(name, outside, (foot + top) / 2 + (isLow ? -apart : apart));
   const tapping = tappingOf(block, piping, name);
   if (tapping === undefined) return [own];
   const { size, item, what } = tapping;

@@ -24,7 +24,7 @@ export const fan = defineKind({
   createRating: createFanRating,
   rate: rateFan,
   complete: completeFan,
-  layout: (design) => ({ length: design.length, outside: 0 }),
+  layout: ({ length, housed, discharge }) => ({ length, outside: 0, wallBehind: housed && discharge === "forward" }),
   parts: fanParts,
   picture: (design, frame, name) =>
     design.housed ? drawHousedFan(design, frame, name) : drawPlenumWheels(design, frame, name),

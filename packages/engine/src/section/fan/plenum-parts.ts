@@ -25,10 +25,14 @@ function motorEnd({ upstreamSpace, diameter, wheel, motorPower }: FanDesign): nu
   return upstreamSpace + (0.23 + wheel.wheelWidth) * diameter + motorSize(motorPower).length;
 }
 
+/** m: depth of the inlet wall as drawn, and where it ends. */
+const wallSheet = 0.003;
+const wallEnd = ({ upstreamSpace }: FanDesign) => Math.max(wallSheet, upstreamSpace);
+
 function inletWall(design: FanDesign, frame: Frame): SectionPart {
   const throat = (design.wheel.inletDiameter * design.diameter) ** 2 * (Math.PI / 4);
   const area = Math.max(0.05, frame.width * frame.height - design.count * throat);
-  const box = boxOf(Math.max(0, design.upstreamSpace - 0.003), 0, 0, 0.003, frame.width, frame.height);
+  const box = boxOf(wallEnd(design) - wallSheet, 0, 0, wallSheet, frame.width, frame.height);
   const wall = blank(frame.height + 0.05, area / frame.height + 0.05);
   return sheetPart("inlet wall", "inlet wall", "sheet", "galvanized steel", "12", box, [wall]);
 }
@@ -37,7 +41,8 @@ function inletWall(design: FanDesign, frame: Frame): SectionPart {
 function shelves(design: FanDesign, frame: Frame): readonly SectionPart[] {
   const cell = frame.height / design.rows;
   // As far as the frames reach: behind them a person stands.
-  const length = Math.min(motorEnd(design) + 0.03, design.length) - design.upstreamSpace;
+  const from = wallEnd(design);
+  const length = Math.min(motorEnd(design) + 0.03, design.length) - from;
   return Array.from({ length: design.rows - 1 }, (_, index) =>
     sheetPart(
       `shelf ${index + 1}`,
@@ -45,7 +50,7 @@ function shelves(design: FanDesign, frame: Frame): readonly SectionPart[] {
       "sheet",
       "galvanized steel",
       "12",
-      boxOf(design.upstreamSpace, 0, (index + 1) * cell - 0.004, length, frame.width, 0.003),
+      boxOf(from, 0, (index + 1) * cell - 0.004, length, frame.width, 0.003),
       [blank(length + 0.1, frame.width + 0.1)],
     ),
   );

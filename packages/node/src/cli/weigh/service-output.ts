@@ -67,7 +67,7 @@ export function serviceOutput(unit: Unit, arrangement: Arrangement): ServiceOutp
     shippingRestraints: restraints(arrangement.whole),
     wetZones: wetZones.map(({ section, from, to }) => ({ section, from: from / 1000, to: to / 1000 })),
     finish: finishSchedule(unit, arrangement),
-    fasteners: fastenersOf(unit, arrangement),
+    fasteners: fastenersOf(arrangement),
   };
 }
 
