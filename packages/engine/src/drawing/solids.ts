@@ -86,7 +86,8 @@ export function solidsOf(arrangement: Arrangement): readonly Solid[] {
 /** Leaves that are seen: what fills the very box of an earlier sibling is in it, as tubes are in their fins. */
 function visitSolidLeaves(part: Part, visit: (leaf: Part) => void): void {
   if (part.children.length === 0) {
-    if (part.kind !== "collar" && part.kind !== "fastener" && part.size.x > 0 && part.size.y > 0 && part.size.z > 0) visit(part);
+    if (part.kind !== "collar" && part.kind !== "fastener" && part.size.x > 0 && part.size.y > 0 && part.size.z > 0)
+      visit(part);
     return;
   }
   part.children.forEach((child, index) => {
