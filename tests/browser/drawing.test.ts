@@ -270,10 +270,18 @@ describe("manners", { timeout: 240_000 }, () => {
     await page.getByRole("region", { name: "findings" }).getByRole("listitem").first().waitFor({ timeout: 120_000 });
     await page.emulateMedia({ media: "print" });
     await page.locator(".sheet-head", { hasText: "MA-2" }).waitFor();
-    for (const hand of [".section-strip", ".airway-hands", ".day-handles", ".take-away", ".header-bar"]) {
+    for (const hand of [
+      ".section-strip",
+      ".airway-hands",
+      ".day-handles",
+      ".take-away",
+      ".header-bar",
+      ".flag-strip",
+    ]) {
       for (const each of await page.locator(hand).all()) expect(await each.isVisible(), hand).toBe(false);
     }
     expect(await page.locator("section.airway svg").first().isVisible()).toBe(true);
+    expect(await page.getByRole("img", { name: /Psychrometric chart/ }).isVisible()).toBe(true);
     const sheets = await page.pdf({ format: "A4", landscape: true });
     // Machine, part in hand, chart, what is found.
     const count = sheets.toString("latin1").match(/\/Type\s*\/Page\b/g)?.length ?? 0;

@@ -39,8 +39,8 @@ export interface ServedPage {
   readonly address: string;
   /** What the page and its console complained about so far. */
   readonly complaints: readonly string[];
-  /** The job's text as it lies on the disk. */
-  readonly stored: () => Promise<string>;
+  /** A job's text as it lies on the disk; the demo's when none is named. */
+  readonly stored: (name?: string) => Promise<string>;
   /** Another hand writes the file. */
   readonly store: (text: string) => Promise<void>;
   readonly close: () => Promise<void>;
@@ -86,6 +86,8 @@ async function openServedPage(browser: Browser, options: PageOptions = {}): Prom
   });
   const { width = 1280, height = 900, colorScheme = "light" } = options;
   const context = await browser.newContext({ viewport: { width, height }, colorScheme, reducedMotion: "reduce" });
+  // A busy machine may take its time; what never comes still ends the test.
+  context.setDefaultTimeout(120_000);
   const page = await context.newPage();
   const complaints: string[] = [];
   page.on("console", (message) => {
@@ -98,7 +100,7 @@ async function openServedPage(browser: Browser, options: PageOptions = {}): Prom
     page,
     address: serving.address,
     complaints,
-    stored: () => readFile(file, "utf8"),
+    stored: (name = demo) => readFile(join(jobs, name), "utf8"),
     store: (text) => writeFile(file, text),
     close: async () => {
       await context.close();

@@ -10,6 +10,7 @@ import { NotesHere, UnmetList } from "#panel/unmet-list.tsx";
 import { YearBand } from "#panel/year-band.tsx";
 import { isDirty } from "#state/bench-state";
 import { AirwayView } from "#view/airway-view.tsx";
+import { DrawnOrSaid } from "#view/drawn-or-said.tsx";
 import { FanView, useFanInHand } from "#view/fan-view.tsx";
 import { LedgerView } from "#view/ledger-view.tsx";
 import { OctaveView } from "#view/octave-view.tsx";
@@ -83,9 +84,11 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
           </div>
           <div className="lower-right">
             <UnmetList />
-            <Suspense fallback={<p className="quiet">judging …</p>}>
-              <FindingsPanel />
-            </Suspense>
+            <DrawnOrSaid what="what is found" attempt={undefined}>
+              <Suspense fallback={<p className="quiet">judging …</p>}>
+                <FindingsPanel />
+              </Suspense>
+            </DrawnOrSaid>
             <NotesHere />
           </div>
         </div>

@@ -1,4 +1,5 @@
 import { lazy, Suspense } from "react";
+import { DrawnOrSaid } from "#view/drawn-or-said.tsx";
 import { useSheet } from "#view/use-sheet";
 import type { JobDesk } from "./job-desk.ts";
 import { OpenDialog } from "./open-dialog.tsx";
@@ -17,10 +18,13 @@ interface SheetsProps {
 
 /** The sheet that lies over the page, loaded when it is first asked for. */
 export function Sheets(props: SheetsProps) {
+  const sheet = useSheet((sheets) => sheets.sheet);
   return (
-    <Suspense fallback={null}>
-      <SheetInHand {...props} />
-    </Suspense>
+    <DrawnOrSaid what={`the sheet "${sheet?.name}"`} attempt={sheet}>
+      <Suspense fallback={null}>
+        <SheetInHand {...props} />
+      </Suspense>
+    </DrawnOrSaid>
   );
 }
 

@@ -140,7 +140,7 @@ function extensionsFor(events: CodeEditorEvents) {
     syntaxHighlighting(colours),
     looks,
     marks,
-    EditorView.contentAttributes.of({ "aria-label": "job text", "aria-multiline": "true" }),
+    EditorView.contentAttributes.of({ "aria-label": "job text", "aria-multiline": "true", tabindex: "0" }),
     keymap.of([
       { key: "Mod-z", run: step(events.onUndo), preventDefault: true },
       { key: "Mod-Shift-z", run: step(events.onRedo), preventDefault: true },

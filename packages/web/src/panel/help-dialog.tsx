@@ -1,5 +1,5 @@
 import { type MouseEvent, useEffect, useMemo, useRef, useState } from "react";
-import type { HelpTopic } from "#state/help-topic";
+import type { HelpHead, HelpTopic } from "#state/help-topic";
 import "./help.css";
 import { helpPage, topicsUnder } from "./help-texts.ts";
 
@@ -18,6 +18,7 @@ export default function HelpDialog({ topic, onClose }: { topic: HelpTopic; onClo
       <nav aria-label="pages of help">
         <TopicList head="sections" title="Sections" shown={shown} onShow={show} />
         <TopicList head="methods" title="Methods" shown={shown} onShow={show} />
+        <TopicList head="rules" title="Rules" shown={shown} onShow={show} />
       </nav>
       <article ref={page} aria-live="polite">
         <p className="help-close">
@@ -32,7 +33,7 @@ export default function HelpDialog({ topic, onClose }: { topic: HelpTopic; onClo
 }
 
 interface ListProps {
-  readonly head: "sections" | "methods";
+  readonly head: HelpHead;
   readonly title: string;
   readonly shown: HelpTopic;
   readonly onShow: (topic: HelpTopic) => void;

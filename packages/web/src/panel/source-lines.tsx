@@ -1,12 +1,4 @@
-import bibliographyText from "../../../../reference/bibliography.json?raw";
-
-interface Publication {
-  readonly title: string;
-  readonly author: string;
-  readonly year: number | null;
-}
-
-const bibliography = JSON.parse(bibliographyText) as Readonly<Record<string, Publication>>;
+import { bibliography } from "./help-sources.ts";
 
 /** Sources with their publications in words: `key place; key place`. */
 export function SourceLines({ source }: { source: string }) {

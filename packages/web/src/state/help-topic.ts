@@ -1,5 +1,8 @@
-/** A page of help: a section kind's, duty's or cabinet's, or a method's. */
-export type HelpTopic = `sections/${string}` | `methods/${string}`;
+/** A page of help: a section kind's, duty's or cabinet's, a method's, a family of rules, or a publication that they rest on. */
+export type HelpTopic = `${HelpHead}/${string}`;
+
+/** What pages of help are listed under; publications are reached from the pages that cite them. */
+export type HelpHead = "sections" | "methods" | "rules" | "sources";
 
 /** By which methods each kind of section is worked. */
 const methods: Readonly<Record<string, string>> = {

@@ -48,23 +48,26 @@ function Flag({ placed }: { placed: Placed }) {
   const system = useBench((bench) => bench.system);
   const { pickFinding } = useBench((bench) => bench.actions);
   const isInHand = flag.lines.some(({ key }) => key === inHand);
-  const counts = groups.map(([standing, count]) => `${count} ${countWords[standing][count === 1 ? 0 : 1]}`).join(", ");
   return (
     <button
       type="button"
       className={`flag flag-${flag.standing.replace(" ", "-")}`}
       style={{ left: x, width }}
       aria-pressed={isInHand}
-      aria-label={`${flag.section}: ${counts}; gravest: ${lineSentence(flag.lines[0]!, system)}`}
       title={flag.lines.map((line) => lineSentence(line, system)).join("\n")}
       onClick={() => pickFinding(nextOfFlag(flag, inHand).key, flag.index)}
     >
-      {flag.index < 0 ? <span className="flag-name">unit</span> : null}
-      {groups.map(([standing, count]) => (
+      {flag.index < 0 ? <span className="flag-name">unit</span> : <span className="unseen">{flag.section}: </span>}
+      {flag.index < 0 ? <span className="unseen">: </span> : null}
+      {groups.map(([standing, count], index) => (
         <span key={standing} className={`sign-${standing.replace(" ", "-")}`}>
-          {signs[standing]} {count}
+          {index > 0 ? <span className="unseen">, </span> : null}
+          <span aria-hidden="true">{signs[standing]} </span>
+          {count}
+          <span className="unseen"> {countWords[standing][count === 1 ? 0 : 1]}</span>
         </span>
       ))}
+      <span className="unseen">; gravest: {lineSentence(flag.lines[0]!, system)}</span>
       {flag.index < 0 ? null : <span className="flag-stem" style={{ left: stem - x }} />}
     </button>
   );
