@@ -2,6 +2,7 @@ import { humidityRatioFromRelativeHumidity } from "#fluid/moist-air";
 import { saturationHumidityRatio } from "#fluid/saturation";
 import { humidityRatioFromWetBulb } from "#fluid/wet-bulb";
 import { type GroupCheck, quantity, type ValuesOf } from "#form/field";
+import { printQuantity } from "#quantity/print";
 
 /** A state of air as a person knows it: dry bulb and one measure of moisture. */
 export const airStateFields = {
@@ -48,7 +49,11 @@ export const checkAirState: GroupCheck = (values, say) => {
     const value = values[name] as number | undefined;
     if (value !== undefined && value > dryBulb + 1e-9) {
       const words = name === "wetBulb" ? "wet bulb" : "dew point";
-      say(name, `the ${words} is above the dry bulb, which no air can be`, "a value not above the dry bulb");
+      say(
+        name,
+        `the ${words} is above the dry bulb, which no air can be`,
+        `at most the dry bulb, ${printQuantity(dryBulb, "temperature", "ip")} (${printQuantity(dryBulb, "temperature", "si")})`,
+      );
     }
   }
 };

@@ -1,4 +1,5 @@
 import { choice, flag, group, list, quantity, text, type ValuesOf } from "#form/field";
+import { printQuantity } from "#quantity/print";
 import { airStateFields, checkAirState } from "./air-state.ts";
 import { checkSchedule, scheduleFields } from "./schedule.ts";
 import { siteField } from "./site.ts";
@@ -66,8 +67,10 @@ export const dutyFields = {
     meaning: "Supply airflow",
     check: (values, say) => {
       const minimum = values.minimum as number | undefined;
-      if (minimum !== undefined && minimum > (values.design as number)) {
-        say("minimum", "the minimum airflow is above the design airflow", "at most the design airflow");
+      const design = values.design as number;
+      if (minimum !== undefined && minimum > design) {
+        const most = `${printQuantity(design, "airflow", "ip")} (${printQuantity(design, "airflow", "si")})`;
+        say("minimum", "the minimum airflow is above the design airflow", `at most the design airflow, ${most}`);
       }
     },
   }),

@@ -10,6 +10,9 @@ const usualDoor = 24 * inch;
 const highestDoor = 72 * inch;
 const doorEdge = 0.05;
 
+/** m of the section that the narrowest door needs, with its frame. */
+export const doorRoom = narrowestDoor + 2 * doorEdge;
+
 /** m from the right wall to something `width` wide that stands against the wall. */
 export function againstWall(frame: Frame, face: "right" | "left", width: number): number {
   return face === "right" ? 0 : frame.width - width;

@@ -44,7 +44,7 @@ const mostTogether = 2;
  */
 export function sizeFor(dutyText: string, room: Workroom, cabinet: CabinetChoice, bench: Bench): Attempt {
   chooseAtFirst(room, cabinet);
-  let last: Attempt = outcome(room, dutyText, undefined, undefined, []);
+  let last: Attempt = outcome(room, dutyText, undefined, undefined, ["enough was tried"]);
   let smallest = 0;
   for (let round = 0; round < mostRounds && room.effort.left > 0; round++) {
     room.effort.left--;

@@ -27,6 +27,9 @@ export interface Way {
 const coilApproach = 1;
 const usualApproach = 2.5;
 
+/** °C: the warmest air that a duty may ask behind the cooling coil. */
+const warmestLeaving = 32;
+
 /** What a duty asks that contradicts itself, before anything is sized. */
 export function contradictionsOf(duty: Duty): readonly Contradiction[] {
   return [
@@ -58,8 +61,10 @@ function coolingContradictions(duty: Duty): readonly Contradiction[] {
       {
         words: `the air is to leave at ${inBothUnits(wanted, "temperature")} in summer, and there is no chilled water to cool it`,
         nearest: [
-          { path: "duty.utilities.chilledWater", value: "{ supply: 44 °F, rise: 12 F° }", words: "give chilled water" },
-          { path, value: typed(hottest), words: "let the air leave as warm as outdoors" },
+          group("give chilled water", "duty.utilities.chilledWater", { supply: "44 °F", rise: "12 F°" }),
+          ...(hottest > warmestLeaving
+            ? []
+            : [{ path, value: typed(hottest), words: "let the air leave as warm as outdoors" }]),
         ],
       },
     ];
@@ -101,7 +106,7 @@ function dewPointContradictions(duty: Duty): readonly Contradiction[] {
         },
         {
           path: "duty.setPoints.maximumDewPoint",
-          value: typed(coil),
+          value: typed(coil + 0.6),
           words: "take the dew point that the coil leaves",
         },
       ],
@@ -118,7 +123,7 @@ function dewPointContradictions(duty: Duty): readonly Contradiction[] {
   if (winterMinimumDewPoint !== undefined && duty.utilities.steam === undefined) {
     found.push({
       words: "the winter air is to be humidified, and there is no steam to do it with",
-      nearest: [{ path: "duty.utilities.steam", value: "{ pressure at coil: 10 psig }", words: "give steam" }],
+      nearest: [{ path: "duty.utilities.steam.pressureAtCoil", value: "10 psig", words: "give steam" }],
     });
   }
   return found;
@@ -139,12 +144,13 @@ function heatingContradictions(duty: Duty): readonly Contradiction[] {
       {
         words: `the air is to leave at ${inBothUnits(winterSupply, "temperature")} on a winter day of ${inBothUnits(winter.outdoor.dryBulb, "temperature")}, and there is neither steam nor hot water`,
         nearest: [
-          { path: "duty.utilities.steam", value: "{ pressure at coil: 10 psig }", words: "give steam" },
-          {
-            path: "duty.utilities.heatingWater",
-            value: "{ supply: 160 °F, drop: 30 F°, glycol: propylene glycol, concentration: 35 % }",
-            words: "give hot water with glycol",
-          },
+          { path: "duty.utilities.steam.pressureAtCoil", value: "10 psig", words: "give steam" },
+          group("give hot water with glycol", "duty.utilities.heatingWater", {
+            supply: "160 °F",
+            drop: "30 F°",
+            glycol: "propylene glycol",
+            concentration: "35 %",
+          }),
         ],
       },
     ];
@@ -165,15 +171,21 @@ function returnContradictions(duty: Duty): readonly Contradiction[] {
       words: `${printQuantity(1 - duty.outsideAirShare, "share", "ip")} of the air is to come back from the building, and nothing is said of that air`,
       nearest: [
         { path: "duty.outsideAirShare", value: "100 %", words: "take all air from outside" },
-        {
-          path: "duty.returnAir",
-          value:
-            "{ summer: { dry bulb: 75 °F, relative humidity: 50 % }, winter: { dry bulb: 70 °F, relative humidity: 30 % } }",
-          words: "say what the return air is like",
-        },
+        group("say what the return air is like", "duty.returnAir", {
+          "summer.dryBulb": "75 °F",
+          "summer.relativeHumidity": "50 %",
+          "winter.dryBulb": "70 °F",
+          "winter.relativeHumidity": "30 %",
+        }),
       ],
     },
   ];
+}
+
+/** A way that gives a group of the duty with its members. */
+function group(words: string, path: string, members: Readonly<Record<string, string>>): Way {
+  const [first, ...also] = Object.entries(members).map(([name, value]) => ({ path: `${path}.${name}`, value }));
+  return { ...first!, words, also };
 }
 
 function typed(temperature: number): string {

@@ -4,6 +4,8 @@ import type { Finding } from "#rule/finding";
 import { findingWords } from "#rule/words";
 import type { FanDesign } from "#section/fan/design";
 import type { FanSectionRating } from "#section/fan/rate";
+import type { FilterBankDesign } from "#section/filter-bank/design";
+import { doorRoom } from "#section/service-parts";
 import { largestAirflow } from "./cabinet.ts";
 import type { DraftSection } from "./draft.ts";
 import { filters } from "./first-choice.ts";
@@ -75,12 +77,15 @@ const higherRail: Mender = ({ room, solved, finding }) => {
   return chooseCasing(room, { "rail height": inchesUp(height) }, findingWords(finding, "ip"));
 };
 
-/** Longer, so that a door fits beside the rack. */
+/** Longer, so that a door fits beside the rack, which stands in the middle. */
 const wideEnoughForADoor: Mender = ({ room, solved, finding }) => {
   const section = sectionAt(room, solved, finding);
-  const { length } = solved.unit.sections[finding.entry.index]!.layout;
-  if (section === undefined || length > 1.5) return false;
-  return choose(room, section, { length: inchesUp(length + 0.3, 2) }, findingWords(finding, "ip"));
+  const { rackDepth, medium, length } = solved.unit.sections[finding.entry.index]!.design as FilterBankDesign;
+  const needed = Math.max(rackDepth, medium.panelDepth) + 2 * doorRoom + 0.01;
+  if (section === undefined || needed <= length) return false;
+  // It is not shortened again.
+  room.chosen.add(section.name);
+  return choose(room, section, { length: inchesUp(needed) }, "a door beside the rack");
 };
 
 /** An access beside what nobody reaches. */

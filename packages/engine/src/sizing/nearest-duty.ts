@@ -1,7 +1,7 @@
 import { spliceEdit } from "#form/splice";
 import type { Way } from "./contradiction.ts";
 import type { Failure, Once } from "./size-once.ts";
-import { type Change, capacityWays, lessAir, lessPressure, moreRoom, steadierFlow } from "./way.ts";
+import { type Change, capacityWays, frostproofWater, lessAir, lessPressure, moreRoom, steadierFlow } from "./way.ts";
 
 /** The nearest duties that work; where none was found, what was tried and what came of it. */
 export interface NearestDuties {
@@ -100,6 +100,18 @@ const capacity =
 
 const moreCapacity: Finder = (search) => capacity("water")(search) ?? capacity("air")(search);
 
+/** Water that does not freeze; where glycol makes the coil too small, with what helps that. */
+const keptFromFrost: Finder = ({ text, failure, desk }) => {
+  for (const way of frostproofWater(failure)) {
+    const once = desk.take(text, way);
+    if (once?.outcome === "unit") return way;
+    if (once?.outcome !== "no unit") continue;
+    const more = moreCapacity({ text: changedText(text, way)!, failure: once, desk });
+    if (more !== undefined) return both(way, more);
+  }
+  return undefined;
+};
+
 /** More of what site and road take, step by step as far as the unit that came nearest says that it needs it. */
 function moreRoomThatWorks({ text, failure, desk }: Search): Way | undefined {
   const changes = new Map<string, string>();
@@ -174,6 +186,7 @@ const finders: readonly Finder[] = [
   contradictionsMended(1),
   capacity("water"),
   capacity("air"),
+  keptFromFrost,
   moreRoomThatWorks,
   (search) => firstThatWorks(search, steadierFlow(search.failure)),
   (search) => (search.failure.outcome === "contradiction" ? undefined : lessAirThatWorks(search)),

@@ -89,7 +89,8 @@ export function shortenUnit(room: Workroom, { unit }: Solved, excess: number): b
     for (const { name, layout } of long) {
       const section = sectionsOfKind(room, kind).find((each) => each.name === name);
       const words = `the site is ${over} short; ${because}`;
-      if (section === undefined || !choose(room, section, { length: `${length} in` }, words)) continue;
+      if (section === undefined || room.chosen.has(name)) continue;
+      if (!choose(room, section, { length: `${length} in` }, words)) continue;
       changed = true;
       left -= layout.length - length * inch;
     }

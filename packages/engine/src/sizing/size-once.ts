@@ -106,7 +106,7 @@ function search(
   const effort = { left: mostSolved };
   let alike = 0;
   let last: string | undefined;
-  for (let count = 0; count < mostCabinets; count++) {
+  for (let count = 0; count < mostCabinets && effort.left > 0; count++) {
     const room = workroom(duty, bench, aims, fixed, effort);
     const cabinet = nextCabinet(cabinetChoices(room), tried, roomNeeded);
     if (cabinet === undefined) break;

@@ -80,6 +80,23 @@ export function steadierFlow(failure: Failure): readonly Way[] {
     }));
 }
 
+/** Water that does not freeze in a stop, where a rule of the unit that came nearest asks it of the duty. */
+export function frostproofWater(failure: Failure): readonly Way[] {
+  if (failure.outcome !== "no unit") return [];
+  const fields = failure.nearest.failing.flatMap(({ entry }) =>
+    entry.rule.mends.filter(({ at }) => at === "duty").map(({ field }) => field),
+  );
+  return [...new Set(fields)].flatMap((field): readonly Way[] => {
+    const path = `duty.${field}`;
+    if (field.endsWith(".pumpRunsWhenStopped")) {
+      return [{ path, value: "yes", words: "water that flows in the tubes while the fan stands" }];
+    }
+    if (!field.endsWith(".glycol")) return [];
+    const also = [{ path: path.replace(/glycol$/, "concentration"), value: "35 %" }];
+    return [{ path, value: "propylene glycol", words: "glycol in the water", also }];
+  });
+}
+
 /** Ducts with less resistance, the nearest first. */
 export function lessPressure(failure: Failure): readonly Way[] {
   if (failure.outcome === "contradiction") return [];
