@@ -28,12 +28,13 @@ export function nearestDuties(text: string, failure: Failure, size: Size): Neare
     const way = find({ text, failure, desk });
     if (way !== undefined) ways.push(way);
   }
-  return { ways, why: ways.length > 0 ? "" : `no single change was found that helps: ${desk.tried.join("; ")}` };
+  return { ways, why: ways.length > 0 ? "" : `no change was found that helps: ${desk.tried()}` };
 }
 
 /** Keeps count of the sizings, and of what those came to that gave no unit. */
 class Desk {
-  readonly tried: string[] = [];
+  /** By what came of them. */
+  readonly #tried = new Map<string, string[]>();
   readonly #size: Size;
   #left = mostSized;
 
@@ -47,9 +48,17 @@ class Desk {
     if (changed === undefined) return undefined;
     this.#left--;
     const once = this.#size(changed);
-    if (once.outcome !== "unit")
-      this.tried.push(`${way.path} ${way.value}${way.also ? " and more" : ""}: ${shortWords(once)}`);
+    if (once.outcome !== "unit") {
+      const words = shortWords(once);
+      const others = this.#tried.get(words) ?? [];
+      this.#tried.set(words, [...others, `${way.path} ${way.value}${way.also ? " and more" : ""}`]);
+    }
     return once;
+  }
+
+  /** What was tried in vain, and what came of it. */
+  tried(): string {
+    return [...this.#tried].map(([words, ways]) => `${ways.join(", ")}: ${words}`).join("; ");
   }
 }
 

@@ -183,6 +183,24 @@ describe("sizeUnit", () => {
     for (const way of contradiction!.nearest) expect(missed(sized(changed(text, way)))).toEqual([]);
   });
 
+  it.each([
+    ["no chilled water", (text: string) => text.replace(/ {4}chilled water:.*\n/, ""), "no chilled water"],
+    ["no heat", (text: string) => text.replace(/ {4}steam:.*\n/, ""), "neither steam nor hot water"],
+    [
+      "return air of which nothing is said",
+      (text: string) => text.replace(/ {2}return air:\n.*\n.*\n/, "").replace("share: 100 %", "share: 80 %"),
+      "nothing is said of that air",
+    ],
+    ["a site too short", (text: string) => `${text}  limits: { length: 14 ft }\n`, "length"],
+    ["a site too low", (text: string) => `${text}  limits: { height: 4 ft }\n`, "no cross-section"],
+  ])("answers %s with a duty that works", (_, change, words) => {
+    const text = change(dutyText());
+    const [contradiction] = contradicted(text);
+    expect(contradiction!.words).toContain(words);
+    expect(contradiction!.nearest.length).toBeGreaterThan(0);
+    for (const way of contradiction!.nearest) expect(missed(sized(changed(text, way)))).toEqual([]);
+  });
+
   it("answers two contradictions at once with a duty that has neither", () => {
     const text = dutyText({ setPoints: { "coil leaving": "43 °F", "winter minimum dew point": "62 °F" } });
     const contradictions = contradicted(text);
