@@ -66,6 +66,16 @@ describe("smallestFix", () => {
     expect(smallestFix(proof, fixed, bench)).toBeUndefined();
   });
 
+  it("does not follow one advice by leaving another: filters that take less, and clean less, are no fix", () => {
+    const proof = proved(demo);
+    const finding = findingOf(proof, "clean filter resistance");
+    expect(finding.outcome).toBe("advice");
+    const coarse = proved(demo.replace("medium: typical MERV 14 rigid 12 in", "medium: typical MERV 8 pleated 2 in"));
+    expect(findingOf(coarse, "clean filter resistance").outcome).toBe("pass");
+    expect(findingOf(coarse, "laboratory filter efficiency").outcome).toBe("advice");
+    expect(smallestFix(proof, finding, bench)?.value ?? "").not.toContain("MERV 8");
+  });
+
   it("proves nothing of a text that does not read", () => {
     expect(proveJob("format: oncethrough job 1", bench)).toBeUndefined();
   });

@@ -43,6 +43,8 @@ export interface Proof {
   readonly names: (family: string) => readonly string[];
   /** Everything that stands against the unit, by name: failing rules, unsolved conditions, what is missed while it runs. */
   readonly against: ReadonlySet<string>;
+  /** Advice that is not followed, by name. */
+  readonly advised: ReadonlySet<string>;
 }
 
 /** One change of the job that mends a finding, and what it costs. */
@@ -83,6 +85,7 @@ export function proveJob(text: string, bench: Bench): Proof | undefined {
     price: bench.books && pricedUnit(job.unit, arrangement, bench.books).price.price,
     names: bench.catalogue.names,
     against: againstUnit(job, check),
+    advised: new Set(check.findings.filter(({ outcome }) => outcome === "advice").map(nameOf)),
   };
 }
 
@@ -94,8 +97,12 @@ function fanPressureOf({ ratings, judge }: Check): number {
   );
 }
 
+function nameOf({ entry }: Finding): string {
+  return `${entry.section}: ${entry.rule.id}`;
+}
+
 function againstUnit(job: Job, check: Check): ReadonlySet<string> {
-  const failing = check.findings.filter(failsUnit).map(({ entry }) => `${entry.section}: ${entry.rule.id}`);
+  const failing = check.findings.filter(failsUnit).map(nameOf);
   const unsolved = check.unsolved.map(({ condition }) => `not solved: ${condition.key}`);
   const missed = check.ratings
     .filter((rating) => rating.solved && rating.operation.fansRunning)
@@ -108,7 +115,8 @@ function againstUnit(job: Job, check: Check): ReadonlySet<string> {
 /**
  * The cheapest single change of the job that mends a finding and breaks nothing that held: every field that the rule
  * names is turned step by step, the unit solved and judged anew each time. Undefined when no single change does. Fixes
- * that leave more than a thin margin are taken before those that do not.
+ * that leave more than a thin margin are taken before those that do not. Where only advice is to be followed, no other
+ * advice that was followed is left for it.
  */
 export function smallestFix(proof: Proof, finding: Finding, bench: Bench): Fix | undefined {
   const steps = smallestFixSteps(proof, finding, bench);
@@ -238,8 +246,11 @@ function tryValue(proof: Proof, finding: Finding, target: Target, value: string,
   const { rule, index } = finding.entry;
   const found = after.check.findings.find(({ entry }) => entry.rule.id === rule.id && entry.index === index);
   const isMended = found === undefined || (found.outcome === "pass" && found.margin > Math.max(finding.margin, 0));
-  const breaks = [...after.against].some((each) => !proof.against.has(each));
-  if (!isMended || breaks) return undefined;
+  const isNew = (before: ReadonlySet<string>) => (name: string) => !before.has(name);
+  const breaks = [...after.against].some(isNew(proof.against));
+  // To follow one advice by leaving another mends nothing; a rule that decides goes before advice.
+  const leaves = !failsUnit(finding) && [...after.advised].some(isNew(proof.advised));
+  if (!isMended || breaks || leaves) return undefined;
   const { path, words, before } = target;
   return {
     path,
