@@ -8,7 +8,7 @@ import { arrowsPage } from "./arrows-page.mjs";
 import { coilPage } from "./coil-page.mjs";
 import { coilScatter } from "./coil-scatter.mjs";
 import { commandPage } from "./command-page.mjs";
-import { rulesPage } from "./rules-page.mjs";
+import { ruleNames, rulesPage } from "./rules-page.mjs";
 import { Complaint, projectRoot, runTool } from "./run.mjs";
 import { importSources } from "./sources.mjs";
 
@@ -52,6 +52,10 @@ const generators = [
         /** @type {import("./rules-page.mjs").Words} */ (ruleWords),
       );
     },
+  },
+  {
+    file: "packages/engine/src/rule/rule-names.ts",
+    make: async () => ruleNames(/** @type {import("./rules-page.mjs").Rules} */ ((await sources()).rules)),
   },
   { file: "docs/validation/coils.md", make: async () => coilPage((await sources()).runCases?.runCases) },
   { file: "docs/validation/coils.svg", make: async () => coilScatter((await sources()).runCases?.runCases) },

@@ -108,3 +108,19 @@ function answer({ id, other, why }, rules) {
 function cell(text) {
   return text.replaceAll("|", "\\|");
 }
+
+/**
+ * The rules' names as a list of their own, for whoever has to know them without the rules.
+ *
+ * @param {Rules} rules
+ * @returns {string}
+ */
+export function ruleNames({ rules }) {
+  return [
+    "/** Every rule by its name, for reading waivers without the rules themselves. Made by `npm run generate`. */",
+    "export const ruleNames: readonly string[] = [",
+    ...rules.map(({ id }) => `  ${JSON.stringify(id)},`),
+    "];",
+    "",
+  ].join("\n");
+}

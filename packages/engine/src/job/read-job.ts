@@ -7,7 +7,7 @@ import type { Problem } from "#form/problem";
 import { readForm } from "#form/read";
 import type { DefaultApplied, Place } from "#form/reading";
 import { unknownRule, type Waiver } from "#rule/profile";
-import { rules } from "#rule/rules";
+import { ruleNames } from "#rule/rule-names";
 import { assembleUnit, type WrittenSection } from "#unit/assemble";
 import { driveSpeed, fansOf } from "#unit/drive-speed";
 import type { AssemblyProblem } from "#unit/order";
@@ -87,11 +87,10 @@ function waiverProblems(
   unit: Unit | undefined,
   places: (path: string) => Place | undefined,
 ): readonly Problem[] {
-  const known = new Set(rules.map(({ id }) => id));
   const names = [...(unit?.sections.map(({ name }) => name) ?? []), "unit"];
   return waivers.flatMap(({ rule, section }, index) => {
     const path = `waivers[${index}]`;
-    if (!known.has(rule)) return [unknownRule(places, `${path}.rule`, rule, rules)];
+    if (!ruleNames.includes(rule)) return [unknownRule(places, `${path}.rule`, rule, ruleNames)];
     if (section === undefined || names.includes(section)) return [];
     const problem = `"${section}" is no section of this unit`;
     return [problemAt(places, { path: `${path}.section`, problem, allowed: names.join(", ") })];

@@ -130,7 +130,7 @@ export function readProfile(
   const known = new Map(rules.map((rule) => [rule.id, rule]));
   const find = (path: string, id: string): Rule | undefined => {
     const rule = known.get(id);
-    if (rule === undefined) problems.push(unknownRule(places, path, id, rules));
+    if (rule === undefined) problems.push(unknownRule(places, path, id, [...known.keys()]));
     return rule;
   };
   const limits = new Map<string, OwnLimit>();
@@ -165,9 +165,8 @@ export function unknownRule(
   places: (path: string) => Place | undefined,
   path: string,
   id: string,
-  rules: readonly Rule[],
+  ids: readonly string[],
 ): Problem {
-  const ids = rules.map((rule) => rule.id);
   const nearest = nearestName(id, ids);
   const problem = problemAt(places, path, id, `"${id}" is no rule`, "a rule of docs/rules.md");
   return nearest === undefined ? problem : { ...problem, nearest };

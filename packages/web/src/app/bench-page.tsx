@@ -11,11 +11,8 @@ import { YearBand } from "#panel/year-band.tsx";
 import { isDirty } from "#state/bench-state";
 import { AirwayView } from "#view/airway-view.tsx";
 import { DrawnOrSaid } from "#view/drawn-or-said.tsx";
-import { FanView, useFanInHand } from "#view/fan-view.tsx";
-import { LedgerView } from "#view/ledger-view.tsx";
-import { OctaveView } from "#view/octave-view.tsx";
 import { PsychrometricView } from "#view/psychrometric-view.tsx";
-import { useBench } from "#view/use-bench";
+import { useBench, useFanInHand } from "#view/use-bench";
 import { useSheet } from "#view/use-sheet";
 import { ConflictDialog } from "./conflict-dialog.tsx";
 import { droppedFile } from "./file-picker.ts";
@@ -29,6 +26,8 @@ import { SheetHead } from "./sheet-head.tsx";
 
 /** What judges the machine comes right behind the page. */
 const FindingsPanel = lazy(() => import("#panel/findings-panel.tsx"));
+/** Asked for when the fan is first taken in hand. */
+const FanCharts = lazy(() => import("#view/fan-charts.tsx"));
 
 /** The whole page: the machine, what it does to the air, and everything a hand can reach. */
 export function BenchPage({ desk }: { desk: JobDesk }) {
@@ -111,11 +110,9 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
 function ChartInHand() {
   if (!useFanInHand()) return <PsychrometricView />;
   return (
-    <div className="charts-in-hand">
-      <FanView />
-      <LedgerView />
-      <OctaveView />
-    </div>
+    <Suspense fallback={<p className="quiet">one moment</p>}>
+      <FanCharts />
+    </Suspense>
   );
 }
 

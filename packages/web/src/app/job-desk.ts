@@ -1,10 +1,10 @@
-import type { CatalogueFile } from "@oncethrough/engine/catalogue/read-catalogue";
 import type { JobFile } from "#state/bench-state";
 import type { BenchStore } from "#state/bench-store";
 import { type DraftStorage, draftOf, keepDraft } from "#state/draft";
 import { type RecentJob, recentJobs, rememberJob } from "#state/recent-jobs";
 import { type ChosenFile, storeFile } from "./file-picker.ts";
 import type { JobServer, ServedJob } from "./job-server.ts";
+import type { ShippedExample } from "./shipped-texts.ts";
 
 /** The stored text changed while the person worked: what stands there now. */
 export interface Conflict {
@@ -16,11 +16,11 @@ export interface Conflict {
 /** Opens and saves jobs, wherever they are kept. */
 export interface JobDesk {
   readonly server: JobServer | undefined;
-  readonly examples: readonly CatalogueFile[];
+  readonly examples: readonly ShippedExample[];
   /** Jobs that were on the bench lately, the latest first. */
   readonly recent: () => readonly RecentJob[];
   readonly openServed: (name: string) => Promise<void>;
-  readonly openExample: (path: string) => void;
+  readonly openExample: (path: string) => Promise<void>;
   readonly openChosen: (file: ChosenFile) => void;
   /** A job that is stored nowhere yet. */
   readonly openNew: (name: string, text: string) => void;
@@ -34,7 +34,7 @@ export interface JobDesk {
 export function createJobDesk(
   store: BenchStore,
   server: JobServer | undefined,
-  examples: readonly CatalogueFile[],
+  examples: readonly ShippedExample[],
   storage: DraftStorage,
   page: Window,
 ): JobDesk {
@@ -97,11 +97,14 @@ export function createJobDesk(
     examples,
     recent: () => recentJobs(storage),
     openServed,
-    openExample: (path) => {
-      const example = examples.find((each) => each.path === path);
-      if (example === undefined) return;
+    openExample: async (path) => {
+      const text = await examples
+        .find((each) => each.path === path)
+        ?.text()
+        .catch(() => undefined);
+      if (text === undefined) return say(store, `${path} could not be fetched`);
       handle = undefined;
-      open(exampleFile(example));
+      open(exampleFile(path, text));
     },
     openChosen: (file) => {
       handle = file.handle;
@@ -129,8 +132,8 @@ export function servedFile(job: ServedJob): JobFile {
 }
 
 /** An example as a file of the bench. */
-export function exampleFile(example: CatalogueFile): JobFile {
-  return { name: example.path, origin: "example", version: undefined, storedText: example.text };
+export function exampleFile(path: string, text: string): JobFile {
+  return { name: path, origin: "example", version: undefined, storedText: text };
 }
 
 /** Text that was not saved last time comes back as a step that can be undone. */

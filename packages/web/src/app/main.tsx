@@ -2,7 +2,7 @@ import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { readShop } from "@oncethrough/engine/takeoff/read-shop";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
-import { openedBench } from "#state/bench-state";
+import { type JobFile, openedBench } from "#state/bench-state";
 import { createBenchStore } from "#state/bench-store";
 import { createSheetStore } from "#state/sheet-store";
 import { createVariantStore } from "#state/variant-store";
@@ -16,7 +16,7 @@ import { BenchPage } from "./bench-page.tsx";
 import { watchDisk } from "./disk-watch.ts";
 import { createJobDesk, exampleFile, servedFile } from "./job-desk.ts";
 import { type JobServer, jobServer, takeToken } from "./job-server.ts";
-import { shippedBooks, shippedCatalogue, shippedExamples, shippedProfiles } from "./shipped-texts.ts";
+import { type ShippedExample, shippedBooks, shippedCatalogue, shippedExamples } from "./shipped-texts.ts";
 import { solveRest } from "./solve-rest.ts";
 
 /** Asks the server, where there is one, for the job, the shop's records and its books; else begins with the demo. */
@@ -28,6 +28,11 @@ async function firstTexts(server: JobServer | undefined) {
   return { job, shop, books, isServed: served !== undefined };
 }
 
+async function demoFile([demo]: readonly ShippedExample[]): Promise<JobFile> {
+  if (demo === undefined) return exampleFile("job.yaml", "format: oncethrough job 1\n");
+  return exampleFile(demo.path, await demo.text());
+}
+
 async function start(): Promise<void> {
   const place = document.getElementById("page");
   if (place === null) throw new Error("the page has no place for the workbench");
@@ -35,14 +40,10 @@ async function start(): Promise<void> {
   const server = token === undefined ? undefined : jobServer(token);
   const { job, shop, books, isServed } = await firstTexts(server);
   const examples = shippedExamples();
-  const first = job === undefined ? examples[0] : undefined;
-  const file =
-    job !== undefined
-      ? servedFile(job)
-      : exampleFile(first ?? { path: "job.yaml", text: "format: oncethrough job 1\n" });
+  const file = job === undefined ? await demoFile(examples) : servedFile(job);
   const records = [...shippedCatalogue(), ...shop];
   const catalogue = readCatalogue(records);
-  const work = new WorkDesk(startWorker, () => ({ records, profiles: shippedProfiles(), shop: books }));
+  const work = new WorkDesk(startWorker, () => ({ records, profiles: [], shop: books }));
   const store = createBenchStore(openedBench(file, catalogue, "ip"), catalogue, readShop(books));
   const desk = createJobDesk(store, isServed ? server : undefined, examples, localStorage, window);
   solveRest(store);

@@ -29,10 +29,7 @@ export function OpenDialog({ desk, onClose }: { desk: JobDesk; onClose: () => vo
       <Choices
         name="examples"
         paths={desk.examples.map((example) => example.path)}
-        onChoose={(path) => {
-          desk.openExample(path);
-          onClose();
-        }}
+        onChoose={(path) => void desk.openExample(path).then(onClose)}
       />
       <p>
         <button type="button" onClick={fromFile}>
@@ -69,11 +66,8 @@ function Recent({ desk, onOpened }: { desk: JobDesk; onOpened: () => void }) {
               type="button"
               disabled={origin === "disk"}
               onClick={() => {
-                if (origin === "server") void desk.openServed(name).then(onOpened);
-                else {
-                  desk.openExample(name);
-                  onOpened();
-                }
+                const opening = origin === "server" ? desk.openServed(name) : desk.openExample(name);
+                void opening.then(onOpened);
               }}
             >
               {name.split("/").at(-1)}

@@ -11,24 +11,21 @@ export function shippedCatalogue(): readonly CatalogueFile[] {
   return filesOf(texts);
 }
 
+/** An example job, whose text is fetched when somebody wants it. */
+export interface ShippedExample {
+  readonly path: string;
+  readonly text: () => Promise<string>;
+}
+
 /** The example that the page opens where nobody hands it a job. */
 const demo = "examples/marine-biology-wing.yaml";
 
 /** The example jobs that come with the program, the demo first. */
-export function shippedExamples(): readonly CatalogueFile[] {
-  const texts = import.meta.glob<string>("../../../../examples/*.yaml", {
-    query: "?raw",
-    import: "default",
-    eager: true,
-  });
-  return filesOf(texts).toSorted((one, other) => Number(other.path === demo) - Number(one.path === demo));
-}
-
-/** The owner profiles that come with the program. */
-export function shippedProfiles(): readonly CatalogueFile[] {
-  return filesOf(
-    import.meta.glob<string>("../../../../profiles/*.yaml", { query: "?raw", import: "default", eager: true }),
-  );
+export function shippedExamples(): readonly ShippedExample[] {
+  const texts = import.meta.glob<string>("../../../../examples/*.yaml", { query: "?raw", import: "default" });
+  return Object.entries(texts)
+    .map(([path, text]) => ({ path: shippedPath(path), text }))
+    .sort((one, other) => Number(other.path === demo) - Number(one.path === demo) || byPath(one, other));
 }
 
 /** The books of the shop that come with the program. */
@@ -41,6 +38,14 @@ export function shippedBooks(): ShopFiles {
 
 function filesOf(texts: Record<string, string>): readonly CatalogueFile[] {
   return Object.entries(texts)
-    .map(([path, text]) => ({ path: path.replace(/^(\.\.\/)+/, ""), text }))
-    .sort((one, other) => one.path.localeCompare(other.path));
+    .map(([path, text]) => ({ path: shippedPath(path), text }))
+    .sort(byPath);
+}
+
+function shippedPath(path: string): string {
+  return path.replace(/^(\.\.\/)+/, "");
+}
+
+function byPath(one: { readonly path: string }, other: { readonly path: string }): number {
+  return one.path.localeCompare(other.path);
 }

@@ -3,7 +3,6 @@ import { type FanSystemCurve, fanChartPoint, fanDesignOf } from "@oncethrough/en
 import type { Condition } from "@oncethrough/engine/duty/condition";
 import { printQuantity } from "@oncethrough/engine/quantity/print";
 import { useMemo } from "react";
-import { sectionIndex } from "#state/bench-state";
 import type { SoundJob } from "#state/sound-job";
 import { DrawnOrSaid } from "./drawn-or-said.tsx";
 import { PaintedList, placedAt } from "./painted-list.tsx";
@@ -18,14 +17,6 @@ const noCurves: readonly FanSystemCurve[] = [];
 /** px. */
 const tallest = 620;
 const shortest = 480;
-
-/** True while the part in hand is the fan section. */
-export function useFanInHand(): boolean {
-  return useBench((bench) => {
-    const index = sectionIndex(bench.picked);
-    return index !== undefined && bench.sound?.job.unit.sections[index]?.behaviour.role === "fan";
-  });
-}
 
 /** The fan's curves with what the unit asks and where every condition stands on them. */
 export function FanView() {

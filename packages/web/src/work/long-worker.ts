@@ -1,6 +1,7 @@
 import { BookShelf } from "./book-shelf.ts";
 import { perform } from "./perform.ts";
-import type { FromWorker, ToWorker } from "./task.ts";
+import { shippedProfiles } from "./shipped-profiles.ts";
+import type { FromWorker, ShelfTexts, ToWorker } from "./task.ts";
 
 /*
  * The page's worker: does one task after the other, and between two steps listens whether it is to stop.
@@ -11,6 +12,11 @@ const desk: { shelf: BookShelf | undefined; before: Promise<void> } = { shelf: u
 const stopped = new Set<number>();
 
 const tell = (message: FromWorker) => self.postMessage(message);
+
+/** The shelf with the shipped profiles before the owner's own. */
+function shelfOf(texts: ShelfTexts): BookShelf {
+  return new BookShelf({ ...texts, profiles: [...shippedProfiles(), ...texts.profiles] });
+}
 
 /** Lets messages in. */
 function breath(): Promise<void> {
@@ -39,7 +45,7 @@ async function work({ id, task }: Extract<ToWorker, { say: "do" }>): Promise<voi
 }
 
 self.addEventListener("message", ({ data }: MessageEvent<ToWorker>) => {
-  if (data.say === "shelf") desk.shelf = new BookShelf(data.texts);
+  if (data.say === "shelf") desk.shelf = shelfOf(data.texts);
   else if (data.say === "weather") desk.shelf?.keepWeather(data.name, data.weather);
   else if (data.say === "stop") stopped.add(data.id);
   else desk.before = desk.before.then(() => work(data));

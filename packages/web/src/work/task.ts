@@ -178,7 +178,7 @@ export interface ShelfText {
 export interface ShelfTexts {
   /** The component records. */
   readonly records: readonly ShelfText[];
-  /** The owners' rule profiles. */
+  /** Rule profiles; the page adds those of the owner to what the worker has of its own. */
   readonly profiles: readonly ShelfText[];
   /** The shop's books, by which fixes are priced. */
   readonly shop: ShopFiles;
