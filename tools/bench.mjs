@@ -1,5 +1,6 @@
 /**
- * npm run bench: runs every packages/<name>/bench/<suite>.bench.ts and prints its figures and the machine.
+ * npm run bench: runs every packages/<name>/bench/<suite>.bench.ts, prints its figures and the machine,
+ * and last, as the suite `web-page`, the page in a browser (see page-bench.mjs).
  * `npm run bench -- --json` prints JSON alone; other words choose the suites whose path holds one of them.
  *
  * A suite is `export const suite = { title, tasks: [{ name, operations?, run, compare? }] }`: `run` does `operations`
@@ -117,6 +118,9 @@ function printFigures(figures) {
   }
 }
 
+/** The page in a browser, beside the suites of the engine. */
+const pageSuite = "web-page";
+
 await runTool(async () => {
   const args = process.argv.slice(2);
   const json = args.includes("--json");
@@ -125,20 +129,29 @@ await runTool(async () => {
   if (unknown !== undefined)
     throw new Complaint(`npm run bench takes --json and words of suite names, not "${unknown}".`);
   const files = findSuites().filter((file) => words.length === 0 || words.some((word) => file.includes(word)));
-  if (files.length === 0) throw new Complaint("no benchmark suite was found.");
+  const withPage = words.length === 0 || words.some((word) => pageSuite.includes(word));
+  if (files.length === 0 && !withPage) throw new Complaint("no benchmark suite was found.");
   const entries = Object.fromEntries(files.map((file) => [suiteName(file), file]));
-  const modules = await importSources("bench", entries);
+  const modules = files.length === 0 ? {} : await importSources("bench", entries);
   if (!json) {
     const { processor, cores, node, system } = machine();
     console.log(`${processor}, ${cores} cores, Node ${node}, ${system}`);
     console.log("time per operation: median, distance to the upper quartile, best, operations per second");
   }
+  /** @type {object[]} */
   const results = [];
   for (const [name, { suite }] of Object.entries(modules)) {
     if (!json) console.log(`\n${suite.title}`);
     const figures = await runSuite(suite);
     if (!json) printFigures(figures);
     results.push({ suite: name, title: suite.title, figures });
+  }
+  if (withPage) {
+    const { measurePage, printPage, pageTitle } = await import("./page-bench.mjs");
+    if (!json) console.log(`\n${pageTitle}`);
+    const figures = await measurePage();
+    if (json) results.push({ suite: pageSuite, title: pageTitle, figures });
+    else printPage(figures);
   }
   if (json) console.log(JSON.stringify({ machine: machine(), suites: results }, undefined, 2));
 });

@@ -50,6 +50,8 @@ export interface PageOptions {
   readonly width?: number;
   readonly height?: number;
   readonly colorScheme?: "light" | "dark";
+  /** Owners' profiles that the server gives the page. */
+  readonly ownProfiles?: readonly { readonly path: string; readonly text: string }[];
 }
 
 /**
@@ -81,6 +83,7 @@ async function openServedPage(browser: Browser, options: PageOptions = {}): Prom
     startJob: demo,
     siteFolder,
     shopCatalogue: [],
+    ownProfiles: options.ownProfiles ?? [],
     shopBooks: await readShopFolder(undefined),
     port: 0,
   });

@@ -1,7 +1,8 @@
 import { join } from "node:path";
 import { arrangeUnit } from "@oncethrough/engine/arrangement/arrange";
 import { massOf } from "@oncethrough/engine/arrangement/mass";
-import { arrangementTask, arrangeRunning, weighUnit } from "@oncethrough/engine/arrangement/weigh";
+import { arrangementTask } from "@oncethrough/engine/arrangement/task";
+import { arrangeRunning, weighUnit } from "@oncethrough/engine/arrangement/weigh";
 import { readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { readJob } from "@oncethrough/engine/job/read-job";
 import { pricedUnit } from "@oncethrough/engine/takeoff/offer";

@@ -1,5 +1,6 @@
 import { inBothUnits } from "#section/both-units";
-import type { Unit } from "#unit/unit";
+import type { Casing } from "#unit/casing";
+import type { Unit, UnitSection } from "#unit/unit";
 import { baseParts, type Lug, lugParts } from "./base-parts.ts";
 import { casingPanels } from "./casing-panels.ts";
 import { doorNotices } from "./door-notice.ts";
@@ -40,11 +41,14 @@ export interface Arrangement {
    * lugs, and what is fitted as the running unit asks: traps, thrust restraints.
    */
   readonly whole: Part;
+  readonly casing: Casing;
   /** What the machine was arranged for. */
   readonly running: Running;
   readonly traps: readonly SectionTrap[];
   readonly springs: readonly FanSprings[];
   readonly sections: readonly PlacedSection[];
+  /** The sections by themselves, before pans give way to what follows them. */
+  readonly placed: ReadonlyMap<UnitSection, PlacedSection>;
   readonly splits: readonly Split[];
   readonly lugs: readonly Lug[];
   /** mm: outside of it, rail, roof and hood included, lugs left out. */
@@ -62,11 +66,19 @@ export interface Arrangement {
 
 /**
  * Arranges the unit: every part with its place, size, mass and material, and where it comes apart. What only the running
- * unit tells, how deep traps stand and whether springs give way to the fans' thrust, is read from `running`.
+ * unit tells, how deep traps stand and whether springs give way to the fans' thrust, is read from `running`. Sections that
+ * stand as in the arrangement `before` are taken from there.
  */
-export function arrangeUnit(unit: Unit, task: ArrangementTask, running: Running): Arrangement {
+export function arrangeUnit(
+  unit: Unit,
+  task: ArrangementTask,
+  running: Running,
+  before?: Pick<Arrangement, "casing" | "placed">,
+): Arrangement {
   const wall = panelBuild(unit.casing, "wall");
-  const { sections, notices: ofPans } = clearPans(unit.sections.map((section) => placeSection(unit, section, wall)));
+  const known = before?.casing === unit.casing ? before.placed : undefined;
+  const alone = unit.sections.map((section) => known?.get(section) ?? placeSection(unit, section, wall));
+  const { sections, notices: ofPans } = clearPans(alone);
   const wetZones = wetZonesOf(sections);
   const casing = casingPanels(unit, sections, wetZones);
   const outside = outsideSize(unit, task.placement);
@@ -90,6 +102,8 @@ export function arrangeUnit(unit: Unit, task: ArrangementTask, running: Running)
   const service = { swings, spaces: serviceSpaces(unit, sections, swings, task.voltage), sights: sightLines(sections) };
   return {
     whole,
+    casing: unit.casing,
+    placed: new Map(alone.map((each) => [each.section, each])),
     running,
     traps,
     springs,

@@ -2,7 +2,7 @@ import type { Condition } from "#duty/condition";
 import type { Duty } from "#duty/duty";
 import type { UnitRating } from "#unit/rating";
 import type { Unit } from "#unit/unit";
-import { type Arrangement, type ArrangementTask, arrangeUnit, sectionMasses } from "./arrange.ts";
+import { type Arrangement, arrangeUnit, sectionMasses } from "./arrange.ts";
 import { type CasingLeakage, casingLeakage } from "./casing-leakage.ts";
 import { cornerLoads, type LugLoad, looseMass, type Piece, piecesOf } from "./lifting.ts";
 import { type MassPoint, massOf } from "./mass.ts";
@@ -11,6 +11,7 @@ import { sumOf } from "./part.ts";
 import { type RailLoad, railLoad } from "./rail-load.ts";
 import { type Running, runUnit, solvedInTurn } from "./running.ts";
 import type { FanSprings } from "./spring-load.ts";
+import { arrangementTask } from "./task.ts";
 import { type Transmission, transmissionOf } from "./transmission.ts";
 import type { SectionTrap } from "./trap.ts";
 
@@ -44,16 +45,6 @@ export interface Weighing {
   readonly springs: readonly FanSprings[];
   readonly transmission: Transmission;
   readonly leakage: CasingLeakage;
-}
-
-/** The arrangement's share of a duty. */
-export function arrangementTask(duty: Duty): ArrangementTask {
-  return {
-    placement: duty.site.placement,
-    corrosionClass: duty.site.corrosionClass,
-    limits: duty.limits,
-    voltage: duty.utilities.electricity.voltage,
-  };
 }
 
 /**

@@ -4,6 +4,7 @@ import { line } from "#chart/items";
 import { textSizes } from "#chart/text-size";
 import type { UnitSystem } from "#quantity/kind";
 import type { DisplayItem, DisplayList } from "#section/display";
+import type { Casing } from "#unit/casing";
 import type { Unit, UnitSection } from "#unit/unit";
 import { airArrows } from "./air-arrows.ts";
 import { type CabinetBox, cabinetBox, railLines, roofLines, roofTop, supportHeight } from "./casing-lines.ts";
@@ -19,6 +20,14 @@ export interface ElevationOptions {
   readonly system?: UnitSystem;
   /** Name of the section that is picked. */
   readonly picked?: string;
+  /** Kept between drawings by whoever draws again and again: what each section looks like in its place. */
+  readonly pictures?: SectionPictures;
+}
+
+/** Pictures of sections; they hold as long as the casing is the same. */
+export interface SectionPictures {
+  casing: Casing | undefined;
+  of: WeakMap<UnitSection, readonly DisplayItem[]>;
 }
 
 /**
@@ -33,7 +42,7 @@ export function elevation(unit: Unit, arrangement: Arrangement, options: Elevati
   const openings = wallOpenings(unit);
   const ground = box.railFoot - supportHeight;
   const roof = roofTop(arrangement, box);
-  const pictures = unit.sections.flatMap((section) => sectionPicture(unit, section));
+  const pictures = unit.sections.flatMap((section) => keptPicture(unit, section, options.pictures));
   const arrows = airArrows(unit, box, openings, pictures, textScale, roof);
   const traps = trapLines(arrangement);
   const chainTop = Math.min(ground, lowest([...arrows, ...traps]) - 4 * textScale);
@@ -63,24 +72,40 @@ export function elevation(unit: Unit, arrangement: Arrangement, options: Elevati
 
 /** mm: the lowest point of lines and feet of letters. */
 function lowest(items: readonly DisplayItem[]): number {
-  const heights = items.flatMap((item) =>
-    item.shape === "line" ? item.points.filter((_, index) => index % 2 === 1) : [item.y],
-  );
-  return Math.min(...heights);
+  let least = Number.POSITIVE_INFINITY;
+  for (const item of items) {
+    if (item.shape !== "line") least = Math.min(least, item.y);
+    else for (let index = 1; index < item.points.length; index += 2) least = Math.min(least, item.points[index]!);
+  }
+  return least;
 }
 
 /** mm: the highest point of lines and of the heads of letters. */
 function highest(items: readonly DisplayItem[], textScale: number): number {
-  const heights = items.flatMap((item) => {
-    if (item.shape === "line") return item.points.filter((_, index) => index % 2 === 1);
-    return [item.shape === "circle" ? item.y + item.radius : item.y + textSizes[item.size] * textScale];
-  });
-  return Math.max(...heights);
+  let most = Number.NEGATIVE_INFINITY;
+  for (const item of items) {
+    if (item.shape === "line")
+      for (let index = 1; index < item.points.length; index += 2) most = Math.max(most, item.points[index]!);
+    else most = Math.max(most, item.y + (item.shape === "circle" ? item.radius : textSizes[item.size] * textScale));
+  }
+  return most;
 }
 
 /** What the supports stand on. */
 function groundLine(box: CabinetBox, y: number): DisplayItem {
   return line("ground", "quiet", [box.left - 250, y, box.right + 250, y], { reference: { part: "ground" } });
+}
+
+/** The section's picture out of those kept, drawn when it is not there. */
+function keptPicture(unit: Unit, section: UnitSection, kept: SectionPictures | undefined): readonly DisplayItem[] {
+  if (kept === undefined) return sectionPicture(unit, section);
+  if (kept.casing !== unit.casing) {
+    kept.casing = unit.casing;
+    kept.of = new WeakMap();
+  }
+  const picture = kept.of.get(section) ?? sectionPicture(unit, section);
+  kept.of.set(section, picture);
+  return picture;
 }
 
 /** The section's own picture at its place in the cabinet; a hood stands before the outer skin. */

@@ -1,6 +1,6 @@
 import type { QuantityKind } from "#quantity/kind";
 import { leadingNumber } from "#quantity/number-text";
-import { allowedText, parseQuantity } from "#quantity/parse";
+import { allowedText, type ParsedQuantity, parseQuantity } from "#quantity/parse";
 import { printInUnit } from "#quantity/print";
 import { plainCharacters } from "#quantity/spelling";
 import type { ChoiceField, ComponentField, FlagField, NumberField, QuantityField, TextField } from "./field.ts";
@@ -65,12 +65,11 @@ export function descriptorQuantity(text: string, kind: QuantityKind): number {
 const slack = 1e-9;
 
 function readQuantity(reading: Reading, typed: string, field: QuantityField, spot: Spot): ScalarRead {
-  const parsed = parseQuantity(typed, field.quantity);
+  const limits = limitsOf(field);
+  const parsed = typed === field.default ? limits.byDefault! : parseQuantity(typed, field.quantity);
   if (!parsed.ok) return { value: report(reading, spot, typed, parsed.problem, parsed.allowed) };
-  const below =
-    field.minimum !== undefined && isBeyond(descriptorQuantity(field.minimum, field.quantity), parsed.value);
-  const above =
-    field.maximum !== undefined && isBeyond(parsed.value, descriptorQuantity(field.maximum, field.quantity));
+  const below = isBeyond(limits.least, parsed.value);
+  const above = isBeyond(parsed.value, limits.most);
   if (below || above) {
     const problem = `"${typed}" is ${below ? "below the least" : "above the most"} that is allowed`;
     return { value: report(reading, spot, typed, problem, limitsText(field, parsed.unit)) };
@@ -78,7 +77,30 @@ function readQuantity(reading: Reading, typed: string, field: QuantityField, spo
   return { value: parsed.value, unit: parsed.unit };
 }
 
+interface Limits {
+  readonly least: number;
+  readonly most: number;
+  readonly byDefault: ParsedQuantity | undefined;
+}
+
+/** What descriptors say, who never change, each read once. */
+const knownLimits = new WeakMap<QuantityField, Limits>();
+
+function limitsOf(field: QuantityField): Limits {
+  const known = knownLimits.get(field);
+  if (known !== undefined) return known;
+  const { minimum, maximum, quantity } = field;
+  const found = {
+    least: minimum === undefined ? Number.NEGATIVE_INFINITY : descriptorQuantity(minimum, quantity),
+    most: maximum === undefined ? Number.POSITIVE_INFINITY : descriptorQuantity(maximum, quantity),
+    byDefault: field.default === undefined ? undefined : parseQuantity(field.default, quantity),
+  };
+  knownLimits.set(field, found);
+  return found;
+}
+
 function isBeyond(larger: number, smaller: number): boolean {
+  if (!Number.isFinite(larger - smaller)) return false;
   return larger - smaller > slack * Math.max(Math.abs(larger), Math.abs(smaller));
 }
 

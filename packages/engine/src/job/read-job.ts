@@ -28,8 +28,11 @@ export interface JobReading {
 /** A section's values as read; `kind` and `name` stand beside the fields of the kind. */
 type SectionValues = Readonly<Record<string, unknown>> & { readonly kind: string; readonly name?: string | undefined };
 
-/** Reads a job text against a catalogue. Never throws for anything that a text may hold. */
-export function readJob(text: string, catalogue: Catalogue): JobReading {
+/**
+ * Reads a job text against a catalogue. Never throws for anything that a text may hold. Of the job `before`, an earlier
+ * state of the text, the sections that are still the same are taken over.
+ */
+export function readJob(text: string, catalogue: Catalogue, before?: Job): JobReading {
   const context = { component: catalogue.component, componentNames: catalogue.names };
   const reading = readForm(text, jobFields, context);
   const { defaults, places, values } = reading;
@@ -37,7 +40,7 @@ export function readJob(text: string, catalogue: Catalogue): JobReading {
   if (!reading.ok || values === undefined) return { job: undefined, problems: reading.problems, defaults, places };
   const duty = values.duty as Duty;
   const written = writtenSections(values.unit.sections as unknown as readonly SectionValues[]);
-  const assembly = assembleUnit(values.unit.casing, written);
+  const assembly = assembleUnit(values.unit.casing, written, before?.base);
   const found = [
     ...formatProblems(values.format),
     ...assembly.problems.map(assemblyProblem),

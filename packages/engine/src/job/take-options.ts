@@ -83,7 +83,7 @@ function withOptions(
   if (!isChanged) return base;
   const path = `options[${options[0]![1]}]`;
   const names = options.map(([{ name }]) => `"${name}"`).join(" and ");
-  const { unit, problems: found } = assembleUnit(changed.casing, changed.sections);
+  const { unit, problems: found } = assembleUnit(changed.casing, changed.sections, base);
   const ofSection = (index: number) => changed.sections[index]?.name ?? "the unit";
   const said = [
     ...found.map(({ index, problem, allowed }) => ({ problem: `${ofSection(index)}: ${problem}`, allowed })),

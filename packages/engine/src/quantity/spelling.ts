@@ -85,6 +85,9 @@ const words: Readonly<Record<string, string>> = {
   cuin: "in3",
 };
 
+/** Words of plain characters with single spaces between; the degree sign is itself in either form. */
+const isPlain = /^[!-~°]+(?: [!-~°]+)*$/;
+
 /**
  * One plain form for the many ways of writing the same characters: typographic minus, quotes, fractions,
  * superscripts, degree signs and spaces.
@@ -95,6 +98,8 @@ const words: Readonly<Record<string, string>> = {
  * @source derived-here
  */
 export function plainCharacters(text: string): string {
+  // Most of what is typed is plain already.
+  if (isPlain.test(text)) return text;
   return text
     .replace(/[⁰¹²³⁴-⁹⁺⁻]+/g, (run, at: number) => (/[x×*·]\s?10$/.test(text.slice(0, at)) ? `^${run}` : run))
     .replace(/[¼-¾⅐-⅞]/g, (fraction) => ` ${fraction}`)

@@ -1,8 +1,9 @@
 import type { QuantityKind } from "#quantity/kind";
 import { askedOf, createTally, judgeRating, type Tally } from "#rule/judge";
-import { createUnitRating, rateUnit } from "#unit/rate-unit";
+import { createUnitRating } from "#unit/rate-unit";
 import type { UnitRating } from "#unit/rating";
 import { shortfallsOf } from "#unit/report";
+import { rateInDeadBand } from "./dead-band.ts";
 import { conditionOfHour } from "./hour-condition.ts";
 import { createHourLists, createHourRow, type HourLists, type HourRow, hourFigures } from "./hour-figures.ts";
 import type { YearPlan } from "./plan.ts";
@@ -141,20 +142,8 @@ export function rateHour(plan: YearPlan, hour: number, last: LastHour, rating: U
   if (other !== undefined) rateSeason(plan, hour, other, rating);
 }
 
-/** K by which a controller lets its set point slip before it starts what can only be on or off. */
-const deadBand = 0.3;
-
-/**
- * Solves the hour. Where steam can only be on, with more heat than is wanted, or off, with a breath less, no steady state
- * is the one asked for: the unit is then solved within the dead band of its controller.
- */
 function rateSeason(plan: YearPlan, hour: number, season: Season, rating: UnitRating): void {
-  const condition = conditionOfHour(plan, hour, season);
-  rateUnit(plan.unit, condition, rating);
-  const { supply } = condition.setPoints;
-  if (rating.solved || supply === undefined) return;
-  const slack = season === "heating" ? -deadBand : deadBand;
-  rateUnit(plan.unit, { ...condition, setPoints: { ...condition.setPoints, supply: supply + slack } }, rating);
+  rateInDeadBand(plan.unit, conditionOfHour(plan, hour, season), rating);
 }
 
 /** Counts what is asked and not held; gives how much of it there is in the hour. */

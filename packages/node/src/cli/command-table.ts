@@ -536,6 +536,7 @@ export const commands: readonly CommandLine[] = [
       { flags: "--no-open", meaning: "do not open the page in a browser" },
       catalogue,
       shop,
+      { flags: "--profiles <folder>", meaning: "owner profiles of your own, besides the shipped ones" },
     ],
     examples: [
       { line: "serve jobs", meaning: "work in the folder jobs" },

@@ -1,8 +1,13 @@
+import { readProfiles } from "@oncethrough/engine/rule/profile";
+import { rules } from "@oncethrough/engine/rule/rules";
 import { openJobFolder } from "#files/job-folder";
+import { readProfileFolder } from "#files/profile-folder";
 import { readCatalogueFolder, shippedFolders, siteIsBuilt } from "#files/shipped";
 import { readShopFolder } from "#files/shop-folder";
 import { openBrowser, serve } from "#server/serve";
 import { exitCode, UsageProblem } from "./exit-code.ts";
+import { textInk } from "./ink.ts";
+import { hasErrors, problemLine } from "./job-source.ts";
 import { type Given, optionText, type Streams } from "./session.ts";
 
 /** `oncethrough serve`: serves the page until the program is asked to end. */
@@ -11,9 +16,15 @@ export async function serveCommand(given: Given, streams: Streams): Promise<numb
   const shopFolder = optionText(given, "catalogue");
   const shopCatalogue = shopFolder === undefined ? [] : await readCatalogueFolder(shopFolder);
   const shopBooks = await readShopFolder(optionText(given, "shop"));
+  const profileFolder = optionText(given, "profiles");
+  const ownProfiles = profileFolder === undefined ? [] : await readProfileFolder(profileFolder);
+  const { problems } = readProfiles(ownProfiles, rules);
+  for (const each of problems) streams.errors(problemLine(each, textInk(streams.colour)));
+  if (hasErrors(problems)) return exitCode.found;
   const { folder, job } = await openJobFolder(given.operands[0] ?? shippedFolders.examples);
   const startJob = job ?? (await folder.list())[0]?.name;
-  const serving = await serve({ folder, startJob, shopCatalogue, shopBooks, siteFolder: shippedFolders.site, port });
+  const siteFolder = shippedFolders.site;
+  const serving = await serve({ folder, startJob, shopCatalogue, shopBooks, ownProfiles, siteFolder, port });
   const stop = streams.untilInterrupted();
   if (!siteIsBuilt()) streams.errors("the page is not built yet: npm run build\n");
   streams.output(`${serving.address}\n`);

@@ -5,7 +5,7 @@ import { readTextFile } from "./read-text.ts";
 import { shippedFolders } from "./shipped.ts";
 
 /** A profile's text and where it lies. */
-interface ProfileText {
+export interface ProfileText {
   readonly path: string;
   readonly text: string;
 }
@@ -17,10 +17,15 @@ interface ProfileText {
  */
 export async function readProfileFolders(own: string | undefined): Promise<readonly ProfileText[]> {
   const folders = [shippedFolders.profiles, ...(own === undefined ? [] : [own])];
-  return (await Promise.all(folders.map(profilesOf))).flat();
+  return (await Promise.all(folders.map(readProfileFolder))).flat();
 }
 
-async function profilesOf(folder: string): Promise<readonly ProfileText[]> {
+/**
+ * The owner profiles of one folder.
+ *
+ * @throws FileProblem when the folder or a file cannot be read
+ */
+export async function readProfileFolder(folder: string): Promise<readonly ProfileText[]> {
   let names: string[];
   try {
     names = (await readdir(folder)).filter((name) => /\.ya?ml$/i.test(name) && !name.startsWith(".")).sort();

@@ -18,6 +18,7 @@ interface SaveBody {
  * - `PUT /api/job` `{ name, text, version }` → `{ version }`, or 409 `{ version, text }` when the file on the disk is not
  *   of that version; without a version (or with null) the file must not exist yet
  * - `GET /api/catalogue` → `{ files: [{ path, text }] }`, the shop's own records
+ * - `GET /api/profiles` → `{ files: [{ path, text }] }`, the owners' own profiles
  * - `GET /api/shop` → `{ prices, rates, stock }`, each `{ path, text }`: the books that the page prices by
  */
 export function addJobRoutes(server: FastifyInstance, options: ServerOptions): void {
@@ -55,5 +56,6 @@ export function addJobRoutes(server: FastifyInstance, options: ServerOptions): v
   );
 
   server.get("/api/catalogue", async () => ({ files: options.shopCatalogue }));
+  server.get("/api/profiles", async () => ({ files: options.ownProfiles }));
   server.get("/api/shop", async () => options.shopBooks);
 }

@@ -1,4 +1,5 @@
 import type { JobFolder } from "#files/job-folder";
+import type { ProfileText } from "#files/profile-folder";
 import type { CatalogueText } from "#files/shipped";
 import type { BookFiles } from "#files/shop-folder";
 
@@ -13,5 +14,7 @@ export interface ServerOptions {
   readonly shopCatalogue: readonly CatalogueText[];
   /** The books that the page prices by. */
   readonly shopBooks: BookFiles;
+  /** Profiles of the owners, besides the generic ones in the page. */
+  readonly ownProfiles: readonly ProfileText[];
   readonly token: string;
 }

@@ -25,8 +25,13 @@ async function setting() {
   await writeFile(join(site, ".hidden"), "hidden");
   const { folder } = await openJobFolder(jobs);
   const shopBooks = await readShopFolder(undefined);
+  const ownProfiles = [{ path: "own.yaml", text: "profile: ours\n" }];
   const shopCatalogue = [{ path: "motor.yaml", text: "family: motor\n" }];
-  return { outer, jobs, options: { folder, startJob: "north-wing.yaml", siteFolder: site, shopCatalogue, shopBooks } };
+  return {
+    outer,
+    jobs,
+    options: { folder, startJob: "north-wing.yaml", siteFolder: site, shopCatalogue, shopBooks, ownProfiles },
+  };
 }
 
 async function injected() {
@@ -48,6 +53,8 @@ describe("jobs over the server", () => {
     expect(list.json()).toMatchObject({ start: "north-wing.yaml", jobs: [{ name: "north-wing.yaml", size: 9 }] });
     const catalogue = await server.inject({ url: "/api/catalogue", headers: known });
     expect(catalogue.json()).toEqual({ files: [{ path: "motor.yaml", text: "family: motor\n" }] });
+    const profiles = await server.inject({ url: "/api/profiles", headers: known });
+    expect(profiles.json()).toEqual({ files: [{ path: "own.yaml", text: "profile: ours\n" }] });
     const shop = await server.inject({ url: "/api/shop", headers: known });
     expect(shop.json().prices.text).toContain("book: prices");
   });

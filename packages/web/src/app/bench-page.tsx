@@ -11,7 +11,6 @@ import { YearBand } from "#panel/year-band.tsx";
 import { isDirty } from "#state/bench-state";
 import { AirwayView } from "#view/airway-view.tsx";
 import { DrawnOrSaid } from "#view/drawn-or-said.tsx";
-import { PsychrometricView } from "#view/psychrometric-view.tsx";
 import { useBench, useFanInHand } from "#view/use-bench";
 import { useSheet } from "#view/use-sheet";
 import { ConflictDialog } from "./conflict-dialog.tsx";
@@ -26,6 +25,8 @@ import { SheetHead } from "./sheet-head.tsx";
 
 /** What judges the machine comes right behind the page. */
 const FindingsPanel = lazy(() => import("#panel/findings-panel.tsx"));
+/** The chart is drawn below the machine, right behind it. */
+const PsychrometricView = lazy(() => import("#view/psychrometric-view.tsx"));
 /** Asked for when the fan is first taken in hand. */
 const FanCharts = lazy(() => import("#view/fan-charts.tsx"));
 
@@ -108,11 +109,9 @@ export function BenchPage({ desk }: { desk: JobDesk }) {
 
 /** The fan's charts while the fan is in hand, else the psychrometric one. */
 function ChartInHand() {
-  if (!useFanInHand()) return <PsychrometricView />;
+  const isFan = useFanInHand();
   return (
-    <Suspense fallback={<p className="quiet">one moment</p>}>
-      <FanCharts />
-    </Suspense>
+    <Suspense fallback={<p className="quiet">one moment</p>}>{isFan ? <FanCharts /> : <PsychrometricView />}</Suspense>
   );
 }
 

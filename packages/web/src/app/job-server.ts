@@ -20,6 +20,8 @@ export interface JobServer {
   readonly job: (name?: string) => Promise<ServedJob | undefined>;
   readonly jobNames: () => Promise<readonly string[]>;
   readonly shopCatalogue: () => Promise<readonly CatalogueFile[]>;
+  /** The owners' own rule profiles. */
+  readonly ownProfiles: () => Promise<readonly CatalogueFile[]>;
   /** The books of the shop; undefined when the server gives none. */
   readonly shopBooks: () => Promise<ShopFiles | undefined>;
   readonly save: (name: string, text: string, version: string | undefined) => Promise<SaveOutcome>;
@@ -53,13 +55,15 @@ export function jobServer(token: string): JobServer {
     const answer = await ask(path);
     return answer.ok ? ((await answer.json()) as Answer) : undefined;
   };
+  const files = async (path: string) => (await read<{ readonly files: readonly CatalogueFile[] }>(path))?.files ?? [];
   return {
     job: (name) => read<ServedJob>(name === undefined ? "job" : `job?name=${encodeURIComponent(name)}`),
     jobNames: async () => {
       const found = await read<{ readonly jobs: readonly { readonly name: string }[] }>("jobs");
       return found?.jobs.map((job) => job.name) ?? [];
     },
-    shopCatalogue: async () => (await read<{ readonly files: readonly CatalogueFile[] }>("catalogue"))?.files ?? [],
+    shopCatalogue: () => files("catalogue"),
+    ownProfiles: () => files("profiles"),
     shopBooks: () => read<ShopFiles>("shop"),
     save: async (name, text, version) => {
       const body = JSON.stringify({ name, text, version: version ?? null });

@@ -16,16 +16,21 @@ import { BenchPage } from "./bench-page.tsx";
 import { watchDisk } from "./disk-watch.ts";
 import { createJobDesk, exampleFile, servedFile } from "./job-desk.ts";
 import { type JobServer, jobServer, takeToken } from "./job-server.ts";
-import { type ShippedExample, shippedBooks, shippedCatalogue, shippedExamples } from "./shipped-texts.ts";
+import { keepOffline } from "./keep-offline.ts";
+import { type ShippedExample, shippedCatalogue, shippedExamples } from "./shipped-texts.ts";
 import { solveRest } from "./solve-rest.ts";
 
-/** Asks the server, where there is one, for the job, the shop's records and its books; else begins with the demo. */
+/** Asks the server, where there is one, for the job, the shop's records and books, and the owners' profiles; else begins with the demo. */
 async function firstTexts(server: JobServer | undefined) {
-  const served = await Promise.all([server?.job(), server?.shopCatalogue(), server?.shopBooks()]).catch(
-    () => undefined,
-  );
-  const [job, shop = [], books = shippedBooks()] = served ?? [];
-  return { job, shop, books, isServed: served !== undefined };
+  const served = await Promise.all([
+    server?.job(),
+    server?.shopCatalogue(),
+    server?.shopBooks(),
+    server?.ownProfiles(),
+  ]).catch(() => undefined);
+  const [job, shop = [], given, profiles = []] = served ?? [];
+  const books = given ?? (await import("./shipped-books.ts")).shippedBooks();
+  return { job, shop, books, profiles, isServed: served !== undefined };
 }
 
 async function demoFile([demo]: readonly ShippedExample[]): Promise<JobFile> {
@@ -38,16 +43,17 @@ async function start(): Promise<void> {
   if (place === null) throw new Error("the page has no place for the workbench");
   const token = takeToken(window);
   const server = token === undefined ? undefined : jobServer(token);
-  const { job, shop, books, isServed } = await firstTexts(server);
+  const { job, shop, books, profiles, isServed } = await firstTexts(server);
   const examples = shippedExamples();
   const file = job === undefined ? await demoFile(examples) : servedFile(job);
   const records = [...shippedCatalogue(), ...shop];
   const catalogue = readCatalogue(records);
-  const work = new WorkDesk(startWorker, () => ({ records, profiles: [], shop: books }));
+  const work = new WorkDesk(startWorker, () => ({ records, profiles, shop: books }));
   const store = createBenchStore(openedBench(file, catalogue, "ip"), catalogue, readShop(books));
   const desk = createJobDesk(store, isServed ? server : undefined, examples, localStorage, window);
-  solveRest(store);
+  solveRest(store, work);
   if (server !== undefined && isServed) watchDisk(store, server, window);
+  if (import.meta.env.PROD) keepOffline(navigator);
   createRoot(place).render(
     <StrictMode>
       <BenchContext value={store}>

@@ -4,7 +4,7 @@ import { chooseFile } from "./file-picker.ts";
 import type { JobDesk } from "./job-desk.ts";
 
 /** Where a job can be opened from: the folder that is served, the examples, any file. */
-export function OpenDialog({ desk, onClose }: { desk: JobDesk; onClose: () => void }) {
+export default function OpenDialog({ desk, onClose }: { desk: JobDesk; onClose: () => void }) {
   const dialog = useRef<HTMLDialogElement>(null);
   const { notice } = useBench((bench) => bench.actions);
   const [names, setNames] = useState<readonly string[]>([]);

@@ -2,11 +2,11 @@ import { lazy, Suspense } from "react";
 import { DrawnOrSaid } from "#view/drawn-or-said.tsx";
 import { useSheet } from "#view/use-sheet";
 import type { JobDesk } from "./job-desk.ts";
-import { OpenDialog } from "./open-dialog.tsx";
 
 const EnquirySheet = lazy(() => import("#panel/enquiry-sheet.tsx"));
 const HelpDialog = lazy(() => import("#panel/help-dialog.tsx"));
 const GoPalette = lazy(() => import("./go-palette.tsx"));
+const OpenDialog = lazy(() => import("./open-dialog.tsx"));
 const KeySheet = lazy(() => import("./key-sheet.tsx"));
 const Tour = lazy(() => import("#panel/tour.tsx"));
 const VariantSheet = lazy(() => import("#panel/variant-sheet.tsx"));

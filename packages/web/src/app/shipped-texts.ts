@@ -1,5 +1,4 @@
 import type { CatalogueFile } from "@oncethrough/engine/catalogue/read-catalogue";
-import type { ShopFiles } from "@oncethrough/engine/takeoff/read-shop";
 
 /** The generic component records that come with the program. */
 export function shippedCatalogue(): readonly CatalogueFile[] {
@@ -26,14 +25,6 @@ export function shippedExamples(): readonly ShippedExample[] {
   return Object.entries(texts)
     .map(([path, text]) => ({ path: shippedPath(path), text }))
     .sort((one, other) => Number(other.path === demo) - Number(one.path === demo) || byPath(one, other));
-}
-
-/** The books of the shop that come with the program. */
-export function shippedBooks(): ShopFiles {
-  const texts = import.meta.glob<string>("../../../../shop/*.yaml", { query: "?raw", import: "default", eager: true });
-  const files = filesOf(texts);
-  const book = (name: string) => files.find(({ path }) => path === `shop/${name}.yaml`) ?? { path: name, text: "" };
-  return { prices: book("prices"), rates: book("rates"), stock: book("stock") };
 }
 
 function filesOf(texts: Record<string, string>): readonly CatalogueFile[] {

@@ -8,7 +8,7 @@ import { useBench, useRating } from "#view/use-bench";
 import "./declared-table.css";
 
 /** A supplier's declared rating of the section beside ours, where the job holds one. */
-export function DeclaredTable({ section }: { section: string }) {
+export default function DeclaredTable({ section }: { section: string }) {
   const unit = useBench((bench) => bench.sound?.job.unit);
   const system = useBench((bench) => bench.system);
   const rating = useRating();

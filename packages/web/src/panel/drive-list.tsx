@@ -3,7 +3,7 @@ import { driveFigures } from "#state/drive-figures";
 import { useBench, useRating } from "#view/use-bench";
 
 /** Drive and electrical connection of a fan section, with the caution who decides; nothing for other sections. */
-export function DriveList({ index }: { index: number }) {
+export default function DriveList({ index }: { index: number }) {
   const sound = useBench((bench) => bench.sound);
   const system = useBench((bench) => bench.system);
   const solved = useBench((bench) => bench.solved);

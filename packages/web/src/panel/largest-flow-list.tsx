@@ -3,7 +3,7 @@ import { largestFlowFigures } from "#state/largest-flow-figures";
 import { useBench, useRating } from "#view/use-bench";
 
 /** What hood, louver and fan meet at the largest flow that can occur; nothing for other sections, or before all is solved. */
-export function LargestFlowList({ index }: { index: number }) {
+export default function LargestFlowList({ index }: { index: number }) {
   const sound = useBench((bench) => bench.sound);
   const system = useBench((bench) => bench.system);
   const solved = useBench((bench) => bench.solved);

@@ -7,17 +7,17 @@ import { sectionFigures, unitFigures } from "#state/figures";
 import { type HelpTopic, topicOfKind } from "#state/help-topic";
 import { useBench, useRating } from "#view/use-bench";
 import { useSheet } from "#view/use-sheet";
-import { DeclaredTable } from "./declared-table.tsx";
-import { DriveList } from "./drive-list.tsx";
 import { FieldEditor } from "./field-editor.tsx";
 import { FigureList } from "./figure-list.tsx";
-import { LargestFlowList } from "./largest-flow-list.tsx";
 import { MindList } from "./mind-list.tsx";
 import "./part-panel.css";
 
 /** What prices the machine comes right behind the page. */
 const OwnerPriceList = lazy(() => import("./owner-price-list.tsx"));
 
+const LargestFlowList = lazy(() => import("./largest-flow-list.tsx"));
+const DriveList = lazy(() => import("./drive-list.tsx"));
+const DeclaredTable = lazy(() => import("./declared-table.tsx"));
 const DeclaredEntry = lazy(() => import("./declared-entry.tsx"));
 const SectionFindings = lazy(() => import("./section-findings.tsx"));
 
@@ -76,12 +76,18 @@ function SectionPart({ index }: { index: number }) {
       </p>
       <Changeable path={sectionPath(index)} />
       <FigureList figures={figures} kind={section.kind} />
-      <LargestFlowList index={index} />
-      <DriveList index={index} />
+      <Suspense fallback={null}>
+        <LargestFlowList index={index} />
+      </Suspense>
+      <Suspense fallback={null}>
+        <DriveList index={index} />
+      </Suspense>
       <Suspense fallback={null}>
         <OwnerPriceList owner={section.name} />
       </Suspense>
-      <DeclaredTable section={section.name} />
+      <Suspense fallback={null}>
+        <DeclaredTable section={section.name} />
+      </Suspense>
       <Suspense fallback={null}>
         <DeclaredEntry key={section.name} index={index} />
       </Suspense>

@@ -1,7 +1,7 @@
 import type { UnitSection } from "@oncethrough/engine/unit/unit";
 import { sectionPath } from "#state/bench-state";
 import { printFigure } from "#state/figures";
-import type { Unmet } from "#state/findings";
+import type { Unmet } from "#state/told-conditions";
 import { useBench } from "#view/use-bench";
 
 const none: readonly UnitSection[] = [];

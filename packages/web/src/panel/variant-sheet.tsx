@@ -2,6 +2,7 @@ import type { DigestFigure } from "@oncethrough/engine/compare/digest";
 import { Fragment, useEffect, useId, useRef, useState } from "react";
 import { digestDifference, digestText } from "#state/digest-words";
 import { nextVariantName } from "#state/variant-store";
+import { TakeAway } from "#view/take-away.tsx";
 import { useBench } from "#view/use-bench";
 import { useVariants } from "#view/use-variants";
 import { useWork } from "#view/use-work";
@@ -77,7 +78,8 @@ function VariantTable({ comparison: { digests, inputs } }: { comparison: Compari
     return digest?.ok === true ? digest.digest.figures.find((figure) => figure.key === key) : undefined;
   };
   return (
-    <div className="variant-table">
+    <div className="variant-table" data-part="">
+      <TakeAway of="table" name="variants" />
       <table>
         <VariantHeads />
         <tbody>
@@ -90,7 +92,7 @@ function VariantTable({ comparison: { digests, inputs } }: { comparison: Compari
                 return (
                   // biome-ignore lint/suspicious/noArrayIndexKey: the columns are the texts in their order
                   <td key={column}>
-                    <strong>{figure === undefined ? "—" : digestText(figure, system, currency)}</strong>
+                    <strong>{figure === undefined ? "—" : digestText(figure, system, currency)}</strong>{" "}
                     {column === 0 || figure === undefined || against === undefined ? null : (
                       <small>{digestDifference(figure, against, system, currency)}</small>
                     )}
@@ -118,7 +120,7 @@ function VariantHeads() {
         {variants.map(({ name, text }) => (
           <th key={name} scope="col">
             {name}
-            <span className="variant-hands">
+            <span className="variant-hands" data-hand="">
               <button type="button" aria-label={`take ${name} to the bench`} onClick={() => replaceText(name, text)}>
                 take
               </button>

@@ -2,6 +2,7 @@ import { hourName } from "@oncethrough/engine/weather/calendar";
 import { meters, meterText } from "@oncethrough/engine/year/meter";
 import { memo } from "react";
 import { printFigure } from "#state/figures";
+import { TakeAway } from "#view/take-away.tsx";
 import { useBench } from "#view/use-bench";
 import type { YearResult } from "#work/task";
 
@@ -12,7 +13,8 @@ export const YearFigures = memo(function YearFigures({ result }: { result: YearR
   const { cost, hours } = report;
   const money = (cents: number) => `${Math.round(cents / 100).toLocaleString("en-US")} ${cost.currency}`;
   return (
-    <div className="year-figures">
+    <div className="year-figures" data-part="">
+      <TakeAway of="table" name="the year by utility" />
       {report.unsolved.length === 0 ? null : (
         <p className="failing" role="alert">
           <span aria-hidden="true">◆</span> {report.unsolved.length} hours could not be solved: these are not the sums

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { arrangementOf } from "./arranged.ts";
 import { catalogue, sampleBench } from "./sample-job.test-data.ts";
+import { tellConditions } from "./tell-conditions.ts";
 import { edited, fieldEdited } from "./transitions.ts";
 
 describe("the machine in hand", () => {
@@ -21,7 +22,7 @@ describe("the machine in hand", () => {
     expect(book.tried).toBe(0);
     expect(early.running).toBe(arrangementOf(first.sound!).running);
     expect(early.outside.width).toBeGreaterThan(arrangementOf(first.sound!).outside.width);
-    while (book.solveNext());
+    book.take(tellConditions(book));
     const late = arrangementOf(wider.sound!);
     expect(late).not.toBe(early);
     // A wider filter bank takes less pressure, and the fan's pressure at no flow falls with its speed.

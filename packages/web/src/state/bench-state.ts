@@ -59,7 +59,7 @@ export interface BenchState {
   readonly finding: string | undefined;
   /** Figure of the picked section whose working is open. */
   readonly openWorking: string | undefined;
-  /** How many conditions of the sound job are solved; grows while the page works on. */
+  /** How many conditions of the sound job are told of: none until a worker tells of all. */
   readonly solved: number;
   readonly notice: Notice | undefined;
 }

@@ -8,6 +8,7 @@ import { type DayTyped, dayMoved } from "./day-edits.ts";
 import type { FindingLine } from "./finding-lines.ts";
 import { typing } from "./history.ts";
 import * as section from "./section-edits.ts";
+import type { ToldConditions } from "./told-conditions.ts";
 import * as transition from "./transitions.ts";
 import { type NewWaiver, ruleWaived, waiverTaken } from "./waiving.ts";
 
@@ -52,8 +53,8 @@ export interface BenchActions {
   readonly addAt: (at: number | undefined) => void;
   readonly setAirMoves: (moves: boolean) => void;
   readonly toggleWorking: (figure: string) => void;
-  /** Solves one more condition of the job in hand; false when all are solved. */
-  readonly solveNext: () => boolean;
+  /** What a worker tells of all conditions of the job of that text. */
+  readonly takeConditions: (text: string, told: ToldConditions) => void;
 }
 
 /** The bench with its actions, the catalogue that its texts are read against, and the books that price it. */
@@ -69,7 +70,7 @@ export type BenchStore = StoreApi<Bench>;
 
 /** A store that holds a bench; transitions are pure, this is the only place where state changes hands. */
 export function createBenchStore(first: BenchState, catalogue: Catalogue, shop: ShopReading): BenchStore {
-  return createStore<Bench>()((set, get) => {
+  return createStore<Bench>()((set) => {
     const to = (next: (state: Bench) => BenchState) => set((state) => next(state));
     const actions: BenchActions = {
       typeText: (text) => to((state) => transition.edited(state, typing, text, catalogue)),
@@ -101,12 +102,7 @@ export function createBenchStore(first: BenchState, catalogue: Catalogue, shop: 
       addAt: (at) => to((state) => transition.addingSection(state, at)),
       setAirMoves: (moves) => to((state) => transition.withAir(state, moves)),
       toggleWorking: (figure) => to((state) => transition.workingToggled(state, figure)),
-      solveNext: () => {
-        const more = get().sound?.book.solveNext() ?? false;
-        // Whoever needs all conditions at once solves them without being asked to tell.
-        to(transition.solvedMore);
-        return more;
-      },
+      takeConditions: (text, told) => to((state) => transition.conditionsTold(state, text, told)),
     };
     return { ...first, catalogue, shop, actions };
   });

@@ -28,8 +28,7 @@ export function driveFigures(
   if (section?.behaviour.role !== "fan" || rating?.solved !== true) return undefined;
   const design = section.design as FanDesign;
   const record = rating.sections[index] as FanSectionRating;
-  const known = job.conditions.flatMap((each) => book.known(each.key) ?? []).filter(({ solved }) => solved);
-  const fastest = Math.max(record.fanSpeed, ...known.map((each) => each.operation.fanSpeed));
+  const fastest = Math.max(record.fanSpeed, book.told?.fastest ?? 0);
   const mechanics = fanMechanics(design, record, fastest);
   if (mechanics === undefined) return undefined;
   const electrical = fanElectrical(design, record, job.duty.utilities.electricity.voltage);

@@ -1,29 +1,11 @@
-import type { QuantityKind } from "@oncethrough/engine/quantity/kind";
 import type { PlacedNote, UnitRating } from "@oncethrough/engine/unit/rating";
 import { notesOf, shortfallsOf } from "@oncethrough/engine/unit/report";
 import type { RatingBook } from "./rating-book.ts";
+import type { Unmet, Unsolved } from "./told-conditions.ts";
 
-/** Something wanted and not held: where, by how much, and at which condition it is worst. */
-export interface Unmet {
-  readonly section: string;
-  readonly what: string;
-  readonly quantity: QuantityKind;
-  readonly wanted: number;
-  readonly got: number;
-  readonly condition: { readonly key: string; readonly name: string };
-  /** How many of the solved conditions miss it. */
-  readonly conditions: number;
-}
-
-/** A condition at which the unit could not be solved, and why. */
-export interface Unsolved {
-  readonly key: string;
-  readonly name: string;
-  readonly reason: string;
-}
-
-/** What is not met at the conditions that are solved so far, each thing once, at its worst. */
+/** What is not met at the conditions that are known of so far, each thing once, at its worst. */
 export function unmetOf(book: RatingBook): readonly Unmet[] {
+  if (book.told !== undefined) return book.told.unmet;
   const worst = new Map<string, Unmet>();
   for (const rating of ratingsOf(book)) {
     const { key, name } = rating.condition;
@@ -40,6 +22,7 @@ export function unmetOf(book: RatingBook): readonly Unmet[] {
 
 /** The conditions that did not come to a solution. */
 export function unsolvedOf(book: RatingBook): readonly Unsolved[] {
+  if (book.told !== undefined) return book.told.unsolved;
   return book.job.conditions.flatMap(({ key, name }) => {
     const rating = book.known(key);
     const reason = rating === undefined ? book.failure(key) : rating.solved ? undefined : rating.reason;

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { openedBench } from "./bench-state.ts";
 import { largestFlowFigures } from "./largest-flow-figures.ts";
 import { catalogue, sampleFile, sampleText } from "./sample-job.test-data.ts";
+import { tellConditions } from "./tell-conditions.ts";
 
 describe("what the intake meets at the largest flow", () => {
   const louvered = sampleText.replace(
@@ -15,9 +16,7 @@ describe("what the intake meets at the largest flow", () => {
 
   it("waits until every condition is solved, as the fastest of them decides", () => {
     expect(largestFlowFigures(sound, fan, "wet-bulb-day-1", "ip")).toEqual([]);
-    while (sound.book.solveNext()) {
-      // Every condition is wanted.
-    }
+    sound.book.take(tellConditions(sound.book));
     const [speed, share] = largestFlowFigures(sound, fan, "wet-bulb-day-1", "ip");
     const speeds = sound.job.conditions.map(({ key }) => sound.book.known(key)!.operation.fanSpeed);
     expect(Number.parseFloat(speed!.value.replace(",", ""))).toBeCloseTo(60 * Math.max(...speeds), -1);

@@ -1,10 +1,15 @@
 import type { Condition } from "@oncethrough/engine/duty/condition";
 import type { Job } from "@oncethrough/engine/job/job";
-import { atLargestFlow, fastestFanSpeed } from "@oncethrough/engine/unit/largest-flow";
+import { atLargestFlow } from "@oncethrough/engine/unit/largest-flow";
 import { createUnitRating, rateUnit } from "@oncethrough/engine/unit/rate-unit";
 import type { UnitRating } from "@oncethrough/engine/unit/rating";
+import { rateInDeadBand } from "@oncethrough/engine/year/dead-band";
+import type { ToldConditions } from "./told-conditions.ts";
 
-/** The ratings of one job: each condition is solved when it is first asked for, and kept. */
+/**
+ * The ratings of one job: each condition is solved when it is first asked for, and kept. A worker tells of those that nobody
+ * looks at.
+ */
 export class RatingBook {
   readonly job: Job;
   readonly #ratings = new Map<string, UnitRating>();
@@ -13,6 +18,7 @@ export class RatingBook {
   #hour: { readonly condition: Condition; rating: UnitRating | undefined } | undefined;
   /** A near start for the next. */
   #latest: UnitRating | undefined;
+  #told: ToldConditions | undefined;
   readonly #largest = new Map<string, UnitRating | undefined>();
 
   constructor(job: Job) {
@@ -24,6 +30,16 @@ export class RatingBook {
     this.#hour = { condition, rating: undefined };
   }
 
+  /** Takes what a worker tells of all conditions. */
+  take(told: ToldConditions): void {
+    this.#told = told;
+  }
+
+  /** What was told of all conditions. */
+  get told(): ToldConditions | undefined {
+    return this.#told;
+  }
+
   /** The hour in hand. */
   get hour(): Condition | undefined {
     return this.#hour?.condition;
@@ -32,7 +48,7 @@ export class RatingBook {
   #hourRating(hour: NonNullable<RatingBook["hour"]>, known: UnitRating | undefined): UnitRating | undefined {
     if (known !== undefined) return known;
     try {
-      return rateUnit(this.job.unit, hour, createUnitRating(this.job.unit, hour, this.#latest));
+      return rateInDeadBand(this.job.unit, hour, createUnitRating(this.job.unit, hour, this.#latest));
     } catch {
       return undefined;
     }
@@ -74,18 +90,17 @@ export class RatingBook {
 
   /**
    * The unit at the largest flow that can occur in the weather of a condition: filters clean, the fan as fast as any
-   * condition asks. Undefined until all of them are tried, and where it finds no balance.
+   * condition asks. Undefined until all of them are told of, and where it finds no balance.
    */
   largestFlow(key: string): UnitRating | undefined {
     const like = this.#ratings.get(key);
-    if (like === undefined || this.tried < this.job.conditions.length) return undefined;
-    if (!this.#largest.has(key)) this.#largest.set(key, this.#solveLargest(like));
+    if (like === undefined || this.#told === undefined) return undefined;
+    if (!this.#largest.has(key)) this.#largest.set(key, this.#solveLargest(like, this.#told.fastest));
     return this.#largest.get(key);
   }
 
-  #solveLargest(like: UnitRating): UnitRating | undefined {
+  #solveLargest(like: UnitRating, fanSpeed: number): UnitRating | undefined {
     const { unit } = this.job;
-    const fanSpeed = fastestFanSpeed(this.#ratings.values());
     if (!like.solved || fanSpeed === 0 || like.condition.flow.mode === "fan stopped") return undefined;
     const condition = atLargestFlow(like.condition, fanSpeed);
     const rating = rateUnit(unit, condition, createUnitRating(unit, condition, like));
@@ -97,16 +112,8 @@ export class RatingBook {
     return this.#failures.get(key);
   }
 
-  /** How many conditions have been tried. */
+  /** How many conditions are known of. */
   get tried(): number {
-    return this.#ratings.size + this.#failures.size;
-  }
-
-  /** Solves one more condition; false when all are solved. */
-  solveNext(): boolean {
-    const next = this.job.conditions.find(({ key }) => !this.#ratings.has(key) && !this.#failures.has(key));
-    if (next === undefined) return false;
-    this.rating(next.key);
-    return true;
+    return this.#told === undefined ? this.#ratings.size + this.#failures.size : this.job.conditions.length;
   }
 }

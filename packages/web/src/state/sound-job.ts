@@ -27,7 +27,7 @@ export interface ReadText {
 /** Reads a text; where it is no sound job, the one before stays. */
 export function readText(text: string, catalogue: Catalogue, before: SoundJob | undefined): ReadText {
   if (before?.text === text) return { reading: before.reading, sound: before };
-  const reading = readJob(text, catalogue);
+  const reading = readJob(text, catalogue, before?.job);
   if (reading.job === undefined) return { reading, sound: before };
   const { job } = reading;
   const prices = { books: undefined, order: undefined, offer: undefined };

@@ -16,6 +16,7 @@ import {
 import { redone, type Undoable, undone, withStep } from "./history.ts";
 import { readText, type SoundJob } from "./sound-job.ts";
 import { changeBetween } from "./text-change.ts";
+import type { ToldConditions } from "./told-conditions.ts";
 
 /*
  * Pure transitions: a state in, the next state out. What they need besides comes as an argument.
@@ -160,10 +161,11 @@ export function workingToggled(state: BenchState, figure: string): BenchState {
   return { ...state, openWorking: state.openWorking === figure ? undefined : figure };
 }
 
-/** As many conditions of this very job as its book has tried are solved. */
-export function solvedMore(state: BenchState): BenchState {
-  const solved = state.sound?.book.tried ?? 0;
-  return state.solved === solved ? state : { ...state, solved };
+/** All conditions of the job in hand are told of; of another job it says nothing. */
+export function conditionsTold(state: BenchState, text: string, told: ToldConditions): BenchState {
+  if (state.sound?.text !== text) return state;
+  state.sound.book.take(told);
+  return { ...state, solved: state.sound.book.tried };
 }
 
 function actFrom({ sound }: BenchState, act: string): BeforeAct | undefined {

@@ -1,7 +1,7 @@
 import type { Arrangement } from "@oncethrough/engine/arrangement/arrange";
 import { type AirwayAxis, airwayAxis } from "@oncethrough/engine/chart/airway-axis";
 import { type ProfileList, profiles } from "@oncethrough/engine/chart/profiles";
-import { elevation } from "@oncethrough/engine/drawing/elevation";
+import { elevation, type SectionPictures } from "@oncethrough/engine/drawing/elevation";
 import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
 import type { DisplayList } from "@oncethrough/engine/section/display";
 import type { UnitRating } from "@oncethrough/engine/unit/rating";
@@ -30,9 +30,10 @@ export function elevationOf(
   axis: AirwayAxis,
   system: UnitSystem,
   picked: string | undefined,
+  pictures: SectionPictures,
 ): DisplayList {
   const named = picked === undefined ? {} : { picked };
-  return elevation(job.unit, arrangement, { axis, system, ...named });
+  return elevation(job.unit, arrangement, { axis, system, pictures, ...named });
 }
 
 /** The profiles at a rating, with the lightest and heaviest filter loading of the same day as ghosts. */

@@ -107,7 +107,8 @@ function runningCondition(conditions: readonly Condition[], key: string): Condit
 function pointsOf({ book, job }: SoundJob, condition: Condition | undefined) {
   return job.conditions.flatMap(({ key }) => {
     const rating = key === condition?.key ? book.rating(key) : book.known(key);
-    return rating === undefined ? [] : (fanChartPoint(job.unit, rating) ?? []);
+    if (rating !== undefined) return fanChartPoint(job.unit, rating) ?? [];
+    return book.told?.fanPoints.find((point) => point.key === key) ?? [];
   });
 }
 

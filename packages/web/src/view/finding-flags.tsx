@@ -28,7 +28,7 @@ interface Placed {
  * Findings where they happen: a strip above the drawing with a flag over each section that has something to be minded, a
  * shape and a count for each kind of finding. Picking it opens the gravest finding, picking it again the next.
  */
-export function FindingFlags({ axis }: { axis: AirwayAxis }) {
+export default function FindingFlags({ axis }: { axis: AirwayAxis }) {
   const sections = useBench((bench) => bench.sound?.job.unit.sections) ?? none;
   const { latest, isStale } = useFindings();
   const flags = placedFlags(sectionFlags(latest?.lines ?? []), sections, axis);

@@ -1,6 +1,6 @@
 import { textSizes } from "@oncethrough/engine/chart/text-size";
 import type { DisplayItem, DisplayList, LineItem, TextItem } from "@oncethrough/engine/section/display";
-import { memo } from "react";
+import { memo, useMemo } from "react";
 import "./ink.css";
 
 /** How the plane of a list lies on the page: px per unit, and where the list's origin falls. */
@@ -22,14 +22,52 @@ export function placedAt(list: DisplayList, scale: number, left: number, top: nu
  */
 export const PaintedList = memo(function PaintedList({ list, placing }: { list: DisplayList; placing: Placing }) {
   const up = list.up ? -1 : 1;
+  const runs = useMemo(() => runsOf(list.items), [list]);
   return (
     <g className="painted">
-      {list.items.map((item) => (
-        <PaintedItem key={item.key} item={item} scale={placing.scale} x={placing.x} y={placing.y} up={up} />
+      {runs.map(({ key, items }) => (
+        <PaintedRun key={key} items={items} scale={placing.scale} x={placing.x} y={placing.y} up={up} />
       ))}
     </g>
   );
 });
+
+/** Items that follow one another and belong to one section: most edits leave all of them as they are. */
+interface Run {
+  readonly key: string;
+  readonly items: readonly DisplayItem[];
+}
+
+function runsOf(items: readonly DisplayItem[]): readonly Run[] {
+  const runs: { key: string; section: string | undefined; items: DisplayItem[] }[] = [];
+  const counts = new Map<string, number>();
+  for (const item of items) {
+    const { section } = item.reference;
+    const last = runs.at(-1);
+    if (last !== undefined && last.section === section) {
+      last.items.push(item);
+      continue;
+    }
+    const name = section ?? "";
+    const count = counts.get(name) ?? 0;
+    counts.set(name, count + 1);
+    runs.push({ key: `${name} ${count}`, section, items: [item] });
+  }
+  return runs;
+}
+
+interface RunProps extends Omit<ItemProps, "item"> {
+  readonly items: readonly DisplayItem[];
+}
+
+const PaintedRun = memo(function PaintedRun({ items, scale, x, y, up }: RunProps) {
+  return items.map((item) => <PaintedItem key={item.key} item={item} scale={scale} x={x} y={y} up={up} />);
+}, isSameRun);
+
+function isSameRun(one: RunProps, other: RunProps): boolean {
+  if (one.scale !== other.scale || one.x !== other.x || one.y !== other.y || one.up !== other.up) return false;
+  return one.items.length === other.items.length && one.items.every((item, index) => item === other.items[index]);
+}
 
 interface ItemProps {
   readonly item: DisplayItem;

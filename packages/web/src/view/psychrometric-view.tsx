@@ -20,7 +20,7 @@ const tallest = 490;
 const shortest = 340;
 
 /** The psychrometric chart of the site, with the air path of every day and of the condition in hand. */
-export function PsychrometricView() {
+export default function PsychrometricView() {
   const [frame, width] = useWidth<HTMLDivElement>();
   const sound = useBench((bench) => bench.sound);
   const system = useBench((bench) => bench.system);
@@ -102,7 +102,8 @@ function pathsOf(sound: SoundJob, picked: string): readonly AirPath[] {
   const keys = new Set([...choices.map((choice) => nearestLoading(choice, loading)), picked]);
   return [...keys].flatMap((key) => {
     const rating = sound.book.known(key);
-    return rating === undefined ? [] : [airPath(unit, rating)];
+    if (rating !== undefined) return [airPath(unit, rating)];
+    return sound.book.told?.paths.find((path) => path.key === key) ?? [];
   });
 }
 

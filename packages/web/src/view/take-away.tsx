@@ -57,7 +57,7 @@ function tabsOf(table: string | readonly (readonly string[])[]): string {
   return typeof table === "string" ? table : tableTabs(table);
 }
 
-/** The rows of the table in the part around a hand, as they are read: words for the eye alone are left out. */
+/** The rows of the table in the part around a hand, as they are read: words for the eye alone and hands are left out. */
 function shownRows(hand: Element): readonly (readonly string[])[] {
   const rows = partAround(hand)?.querySelectorAll("tr") ?? [];
   return [...rows].map((row) => [...row.children].map(cellText));
@@ -65,7 +65,7 @@ function shownRows(hand: Element): readonly (readonly string[])[] {
 
 function cellText(cell: Element): string {
   const copy = cell.cloneNode(true) as Element;
-  for (const each of [...copy.querySelectorAll("[aria-hidden], .unseen")]) each.remove();
+  for (const each of [...copy.querySelectorAll("[aria-hidden], .unseen, [data-hand]")]) each.remove();
   return copy.textContent ?? "";
 }
 

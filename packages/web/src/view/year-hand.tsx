@@ -14,6 +14,7 @@ import { hourAt, hourConditions, hourOfKey } from "#state/hour-in-hand";
 import { type WrongKind, type WrongRun, wrongKinds, wrongRuns } from "#state/wrong-hours";
 import type { YearResult } from "#work/task";
 import { PaintedList, placedAt } from "./painted-list.tsx";
+import { TakeAway } from "./take-away.tsx";
 import { useBench } from "./use-bench.ts";
 import { useWidth } from "./use-width.ts";
 
@@ -146,9 +147,12 @@ const pictureGap = 28;
 const Picture = memo(function Picture({ list }: { list: DisplayList }) {
   const { width, height } = list.box;
   return (
-    <svg className="year-picture" width={width} height={height} role="img" aria-label={list.title}>
-      <PaintedList list={list} placing={placedAt(list, 1, 0, 0)} />
-    </svg>
+    <figure className="year-figure">
+      <svg className="year-picture" width={width} height={height} role="img" aria-label={list.title}>
+        <PaintedList list={list} placing={placedAt(list, 1, 0, 0)} />
+      </svg>
+      <TakeAway of="picture" name={list.title} />
+    </figure>
   );
 });
 
@@ -172,23 +176,26 @@ function Carpet({ list, hours, hour, onTake }: CarpetProps) {
   const x = hour === undefined ? undefined : dayPoint(frame, Math.floor(hour / 24) + 0.5, hours);
   const y = hour === undefined ? 0 : frame.bottom - (((hour % 24) + 0.5) / 24) * (frame.bottom - frame.top);
   return (
-    <svg
-      className="year-carpet"
-      width={width}
-      height={height}
-      role="img"
-      aria-label={`${list.title}, a day to the column`}
-      onPointerDown={take}
-      onPointerMove={take}
-    >
-      <PaintedList list={list} placing={placing} />
-      {x === undefined ? null : (
-        <g className="hour-cross">
-          <line x1={x} x2={x} y1={frame.top - 5} y2={frame.bottom + 5} />
-          <circle cx={x} cy={y} r={4.5} />
-        </g>
-      )}
-    </svg>
+    <figure className="year-figure">
+      <svg
+        className="year-carpet"
+        width={width}
+        height={height}
+        role="img"
+        aria-label={`${list.title}, a day to the column`}
+        onPointerDown={take}
+        onPointerMove={take}
+      >
+        <PaintedList list={list} placing={placing} />
+        {x === undefined ? null : (
+          <g className="hour-cross" data-hand="">
+            <line x1={x} x2={x} y1={frame.top - 5} y2={frame.bottom + 5} />
+            <circle cx={x} cy={y} r={4.5} />
+          </g>
+        )}
+      </svg>
+      <TakeAway of="picture" name={list.title} />
+    </figure>
   );
 }
 

@@ -6,11 +6,13 @@ import { readShop } from "@oncethrough/engine/takeoff/read-shop";
 import type { ShopBooks } from "@oncethrough/engine/takeoff/shop-book";
 import type { WeatherYear } from "@oncethrough/engine/weather/weather-year";
 import type { RatingBook } from "#state/rating-book";
-import { readText } from "#state/sound-job";
+import { readText, type SoundJob } from "#state/sound-job";
+import { tellConditions } from "#state/tell-conditions";
+import type { ToldConditions } from "#state/told-conditions";
 import type { ShelfTexts } from "./task.ts";
 
 /** Texts of jobs read lately, with what is solved of them: one text is asked about several times. */
-const booksKept = 4;
+const jobsKept = 4;
 
 /** What the worker works by: records, profiles, and the latest jobs read. */
 export class BookShelf {
@@ -18,7 +20,7 @@ export class BookShelf {
   readonly #profiles: ReadonlyMap<string, Profile>;
   readonly #shop: ShopBooks | undefined;
   #weather: { readonly name: string; readonly weather: WeatherYear } | undefined;
-  readonly #books = new Map<string, RatingBook>();
+  readonly #jobs = new Map<string, SoundJob>();
   #proof: Proof | undefined;
 
   constructor({ records, profiles, shop }: ShelfTexts) {
@@ -45,14 +47,29 @@ export class BookShelf {
   }
 
   /** @throws Error when the text is no job */
+  sound(text: string): SoundJob {
+    const known = this.#jobs.get(text) ?? readText(text, this.catalogue, [...this.#jobs.values()].at(-1)).sound;
+    if (known?.text !== text) throw new Error("the text is no sound job");
+    this.#jobs.delete(text);
+    this.#jobs.set(text, known);
+    for (const oldest of [...this.#jobs.keys()].slice(0, -jobsKept)) this.#jobs.delete(oldest);
+    return known;
+  }
+
+  /** @throws Error when the text is no job */
   book(text: string): RatingBook {
-    const known = this.#books.get(text);
-    const book = known ?? readText(text, this.catalogue, undefined).sound?.book;
-    if (book === undefined) throw new Error("the text is no sound job");
-    this.#books.delete(text);
-    this.#books.set(text, book);
-    for (const oldest of [...this.#books.keys()].slice(0, -booksKept)) this.#books.delete(oldest);
-    return book;
+    return this.sound(text).book;
+  }
+
+  /**
+   * All conditions of a job, solved once.
+   *
+   * @throws Error when the text is no job
+   */
+  told(text: string): ToldConditions {
+    const { book } = this.sound(text);
+    if (book.told === undefined) book.take(tellConditions(book));
+    return book.told!;
   }
 
   /** Keeps a year of weather by its name, in place of the one before. */

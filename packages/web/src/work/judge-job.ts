@@ -1,19 +1,36 @@
+import { weighArranged } from "@oncethrough/engine/arrangement/weigh";
 import { smallestFixSteps } from "@oncethrough/engine/mending/smallest-fix";
-import { type Check, checkUnit } from "@oncethrough/engine/rule/check";
+import { type Check, judgeUnit } from "@oncethrough/engine/rule/check";
 import { type Finding, sortedFindings } from "@oncethrough/engine/rule/finding";
 import { requirements } from "@oncethrough/engine/rule/requirements";
 import { rules } from "@oncethrough/engine/rule/rules";
 import { conditionOf, detailOf } from "@oncethrough/engine/rule/words";
+import { largestFlowConditions } from "@oncethrough/engine/unit/largest-flow";
+import { ratingsOf } from "@oncethrough/engine/unit/rate-unit";
+import { arrangementOf } from "#state/arranged";
 import type { FindingLine, Judgement } from "#state/finding-lines";
+import type { ToldConditions } from "#state/told-conditions";
 import type { BookShelf } from "./book-shelf.ts";
-import type { FindingsTask, FixTask, FoundFix } from "./task.ts";
+import type { ConditionsTask, FindingsTask, FixTask, FoundFix } from "./task.ts";
 
-/** Judges the unit of a job by the profile that it names; one step. */
+/** Solves a job at all its conditions; one step. */
+export function* solveConditions({ text }: ConditionsTask, shelf: BookShelf): Generator<number, ToldConditions> {
+  yield 0;
+  return shelf.told(text);
+}
+
+/** Judges the unit of a job by the profile that it names, on what is solved of it already; one step. */
 export function* judgeJob({ text }: FindingsTask, shelf: BookShelf): Generator<number, Judgement> {
   yield 0;
-  const { job } = shelf.book(text);
-  const profile = shelf.profile(job.duty.ownerProfile);
-  const check = checkUnit(job.unit, job.duty, job.conditions, rules, profile, job.waivers);
+  const sound = shelf.sound(text);
+  const { job, book } = sound;
+  const { unit, duty, waivers } = job;
+  const profile = shelf.profile(duty.ownerProfile);
+  shelf.told(text);
+  const wanted = book.all();
+  const excess = ratingsOf(unit, largestFlowConditions(wanted), wanted[0]);
+  const weighing = weighArranged(unit, arrangementOf(sound));
+  const check = judgeUnit({ unit, duty, wanted, excess, weighing }, rules, profile, waivers);
   const own = new Set(job.conditions.map(({ key }) => key));
   return {
     profile: profile.name,

@@ -9,7 +9,7 @@ import type { RatingBook } from "#state/rating-book";
 import type { BookShelf } from "./book-shelf.ts";
 import { compareJobs } from "./compare-jobs.ts";
 import { findFilters } from "./find-filters.ts";
-import { judgeJob, mendFinding } from "./judge-job.ts";
+import { judgeJob, mendFinding, solveConditions } from "./judge-job.ts";
 import { readLimits } from "./read-limits.ts";
 import { sizeDuty } from "./size-duty.ts";
 import type { AlternativesTask, CoilAlternatives, FanAlternatives, Results, SystemCurvesTask, Task } from "./task.ts";
@@ -28,6 +28,8 @@ export function perform(task: Task, shelf: BookShelf): Generator<number, Results
       return drawSystem(task, shelf);
     case "sizing":
       return sizeDuty(task, shelf);
+    case "conditions":
+      return solveConditions(task, shelf);
     case "findings":
       return judgeJob(task, shelf);
     case "smallest fix":

@@ -13,12 +13,14 @@ import type { WeatherYear } from "@oncethrough/engine/weather/weather-year";
 import type { YearReport } from "@oncethrough/engine/year/year-report";
 import type { FiltersFound } from "#state/filter-choices";
 import type { Judgement } from "#state/finding-lines";
+import type { ToldConditions } from "#state/told-conditions";
 
 /** Long work that the page hands to its worker. A task is plain data: all that its result follows from. */
 export type Task =
   | AlternativesTask
   | SystemCurvesTask
   | SizingTask
+  | ConditionsTask
   | FindingsTask
   | FixTask
   | ComparisonTask
@@ -48,6 +50,12 @@ export interface SystemCurvesTask {
 export interface SizingTask {
   readonly kind: "sizing";
   /** The duty file. */
+  readonly text: string;
+}
+
+/** The unit solved at all its conditions. */
+export interface ConditionsTask {
+  readonly kind: "conditions";
   readonly text: string;
 }
 
@@ -107,6 +115,7 @@ export interface Results {
   readonly "system curves": readonly FanSystemCurve[];
   readonly sizing: SizingResult;
   readonly year: YearResult;
+  readonly conditions: ToldConditions;
   readonly findings: Judgement;
   readonly "smallest fix": FoundFix;
   readonly comparison: Comparison;

@@ -34,7 +34,9 @@ function isYear(key: string): boolean {
 type Lane = "long" | "findings" | "fixes" | "year";
 
 function laneOf(kind: Task["kind"]): Lane {
-  if (kind === "findings" || kind === "year") return kind;
+  if (kind === "year") return kind;
+  // One worker solves the conditions, then judges what it solved.
+  if (kind === "conditions" || kind === "findings") return "findings";
   return kind === "smallest fix" ? "fixes" : "long";
 }
 
