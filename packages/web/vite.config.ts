@@ -66,7 +66,7 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     chunkSizeWarningLimit: 1000,
     rolldownOptions: {
-      input: { index: placeOf("index.html"), offline: placeOf("src/offline/offline.ts") },
+      input: { index: placeOf("index.html"), offline: placeOf("src/app/offline-worker.ts") },
       output: {
         entryFileNames: ({ name }) => (name === "offline" ? offline : "assets/[name]-[hash].js"),
         // One file of what is needed first: dozens of small ones compress worse and cost a request each.
