@@ -30,7 +30,7 @@ interface Curve {
 }
 
 /** pt left for the scale, right for names, above for the title, below for the bands. */
-const margin = { left: 44, right: 236, top: 30, bottom: 64 } as const;
+const margin = { left: 44, right: 236, top: 30, bottom: 77 } as const;
 /** pt between names at the right edge, and between the whiskers of curves that meet. */
 const nameStep = 30;
 const whiskerStep = 5;
@@ -110,7 +110,7 @@ function scaleItems(field: Field): readonly DisplayItem[] {
     ];
   });
   const bands = octaveBands.map((frequency, band) =>
-    words(`sound-band-${frequency}`, "quiet", [bandPoint(field, band), bottom + 16], String(frequency), {
+    words(`sound-band-${frequency}`, "quiet", [bandPoint(field, band), bottom + 16], bandName(frequency), {
       size: "small",
       anchor: "middle",
     }),
@@ -120,6 +120,11 @@ function scaleItems(field: Field): readonly DisplayItem[] {
     ...bands,
     words("sound-band-unit", "quiet", [right, bottom + 31], "Hz, middle of the band", { size: "small", anchor: "end" }),
   ];
+}
+
+/** `63`, and from a thousand on `1k`: eight names that do not touch on a narrow page. */
+function bandName(frequency: number): string {
+  return frequency < 1000 ? String(frequency) : `${frequency / 1000}k`;
 }
 
 /** The curve through the middles of the bands, a point and a whisker at each. */
@@ -155,7 +160,8 @@ function uncountedItems({ left, bottom }: Field, uncounted: UnitSound["uncounted
   if (uncounted.length === 0) return [];
   const beyond = uncounted.filter(({ isBounded }) => !isBounded).map(({ section }) => section);
   const lines = [
-    `flow noise of coils, filters and eliminators is not counted: held to add at most ${uncountedAddition.toFixed(1)} dB, from memory`,
+    "flow noise of coils, filters and eliminators is not counted:",
+    `held to add at most ${uncountedAddition.toFixed(1)} dB, from memory`,
     ...(beyond.length === 0 ? [] : [`${beyond.join(", ")}: faster than that holds for`]),
   ];
   return lines.map((said, index) =>

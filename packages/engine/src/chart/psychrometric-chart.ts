@@ -74,7 +74,7 @@ function scaleNames(frame: PsychrometricFrame): readonly DisplayItem[] {
   const enthalpy = `enthalpy, ${displayUnit("enthalpy", system)}`;
   return [
     words("dry-bulb-name", "quiet", [middle, frame.bottom + 32], dryBulb, { size: "small", anchor: "middle" }),
-    words("humidity-name", "quiet", [frame.right + 46, frame.top - 5], ratio, { size: "small", anchor: "end" }),
+    words("humidity-name", "quiet", [frame.right + 46, frame.top - 12], ratio, { size: "small", anchor: "end" }),
     words("enthalpy-name", "quiet", [frame.left, frame.top + 8], enthalpy, { size: "small" }),
   ];
 }

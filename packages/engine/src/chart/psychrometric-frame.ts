@@ -32,7 +32,7 @@ export interface ChartState {
 }
 
 /** Room for the scales around the plane, pt. */
-const margins = { left: 30, top: 16, right: 50, bottom: 40 } as const;
+const margins = { left: 30, top: 24, right: 50, bottom: 40 } as const;
 
 /** The plane that holds all states with some room around them, at the pressure (Pa absolute) of the site. */
 export function psychrometricFrame(

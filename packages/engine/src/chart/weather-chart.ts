@@ -103,7 +103,7 @@ function scaleNames(frame: PsychrometricFrame): readonly DisplayItem[] {
   const at = [(frame.left + frame.right) / 2, frame.bottom + 32] as const;
   return [
     words("dry-bulb-name", "quiet", at, dryBulb, { size: "small", anchor: "middle" }),
-    words("humidity-name", "quiet", [frame.right + 46, frame.top - 5], displayUnit("humidityRatio", system), {
+    words("humidity-name", "quiet", [frame.right + 46, frame.top - 12], displayUnit("humidityRatio", system), {
       size: "small",
       anchor: "end",
     }),
