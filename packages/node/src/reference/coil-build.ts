@@ -1,8 +1,9 @@
 import { buildCoil, type Coil } from "@oncethrough/engine/component/coil/coil";
 import { type CoilResistances, resistanceCoil } from "@oncethrough/engine/component/coil/resistance-coil";
-import { correlationOfName, type RangeLimit } from "@oncethrough/engine/component/finned-surface/correlation";
+import { correlationOfName } from "@oncethrough/engine/component/finned-surface/correlation";
 import type { FinnedSurface } from "@oncethrough/engine/component/finned-surface/family";
 import type { FinMaterialName, TubeMaterialName } from "@oncethrough/engine/component/finned-surface/material";
+import type { RangeLimit } from "@oncethrough/engine/component/finned-surface/range-limit";
 import { metresPerInch } from "@oncethrough/engine/quantity/inch-pound";
 import { type CaseData, isCaseData } from "./case-data.ts";
 import { firstNumber, needNumber, partOf } from "./coil-inputs.ts";

@@ -19,20 +19,25 @@ import {
   wangPlainColburn,
   wangPlainFriction,
 } from "./plain-fin.ts";
+import {
+  across,
+  acrossTubes,
+  along,
+  alongTubes,
+  collar,
+  gapTubes,
+  limitOf,
+  pitch,
+  type RangeLimit,
+  reynolds,
+  rows,
+} from "./range-limit.ts";
 import type { WetHeatModel } from "./wet-fin.ts";
 
 /** How the fin sheet is formed. */
 export const finPatterns = ["plain", "wavy", "lanced"] as const;
 /** Plain, wavy or lanced. */
 export type FinPattern = (typeof finPatterns)[number];
-
-/** One variable of a correlation's published range. */
-export interface RangeLimit {
-  readonly what: string;
-  readonly low: number;
-  readonly high: number;
-  readonly value: (bank: FinnedBank, reynolds: number) => number;
-}
 
 /** A published air-side correlation: what it gives, for which fins, within which range. */
 export interface AirSideCorrelation {
@@ -52,24 +57,6 @@ export interface AirSideCorrelation {
   readonly onlyRival?: true;
   readonly limits: readonly RangeLimit[];
 }
-
-const reynolds = (low: number, high: number): RangeLimit => ({
-  what: "Reynolds number",
-  low,
-  high,
-  value: (_bank, number) => number,
-});
-const of =
-  (what: string, value: (bank: FinnedBank) => number) =>
-  (low: number, high: number): RangeLimit => ({ what, low, high, value });
-const rows = of("rows", (bank) => bank.rows);
-const collar = of("collar diameter, m", (bank) => bank.collarDiameter);
-const pitch = of("fin pitch, m", (bank) => bank.finPitch);
-const across = of("transverse pitch, m", (bank) => bank.transversePitch);
-const along = of("longitudinal pitch, m", (bank) => bank.longitudinalPitch);
-const acrossTubes = of("transverse pitch over diameter", (bank) => bank.transversePitch / bank.collarDiameter);
-const alongTubes = of("longitudinal pitch over diameter", (bank) => bank.longitudinalPitch / bank.collarDiameter);
-const gapTubes = of("fin gap over diameter", (bank) => (bank.finPitch - bank.finThickness) / bank.collarDiameter);
 
 /** All air-side correlations, ranges as their publications or the tables that quote them give them. */
 export const airSideCorrelations: readonly AirSideCorrelation[] = [
@@ -145,7 +132,7 @@ export const airSideCorrelations: readonly AirSideCorrelation[] = [
       rows(1, 4),
       collar(0.0125, 0.05),
       pitch(0.002, 0.0064),
-      of("finned over bare area", (bank) => bank.outsideArea / bank.bareArea)(5, 30),
+      limitOf("finned over bare area", (bank) => bank.outsideArea / bank.bareArea)(5, 30),
     ],
   },
   {
