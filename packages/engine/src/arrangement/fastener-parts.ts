@@ -30,9 +30,13 @@ export function fastenerParts(
   wetZones: readonly WetZone[],
 ): Part {
   const sets = new FastenerSets(unit);
+  const outdoors = new Set(
+    sections.filter(({ section }) => section.layout.outside > 0).map(({ section }) => section.name),
+  );
   const take = (part: Part) => {
     const held = heldBy(part);
-    if (held !== undefined) sets.add(held, part, part.wet || standsWet(part, wetZones));
+    if (held !== undefined)
+      sets.add(held, part, part.wet || outdoors.has(part.section ?? "") || standsWet(part, wetZones));
   };
   for (const group of shell) if (group !== undefined) visitParts(group, take);
   for (const { part } of sections) visitParts(part, take);

@@ -46,6 +46,7 @@ export interface Part {
 }
 
 const none: readonly never[] = [];
+const axes = ["x", "y", "z"] as const;
 
 /** A part of a section moved to its place in the unit. */
 export function placedPart(part: SectionPart, parentKey: string, section: string | undefined, shift: Point): Part {
@@ -89,39 +90,47 @@ export function placedPart(part: SectionPart, parentKey: string, section: string
 
 /** Parts that belong together: box around them, sum of their masses. */
 export function partGroup(key: string, name: string, section: string | undefined, children: readonly Part[]): Part {
-  const low = { x: least(children, "x"), y: least(children, "y"), z: least(children, "z") };
+  const far = Number.POSITIVE_INFINITY;
+  const [low, high] = [
+    { x: far, y: far, z: far },
+    { x: -far, y: -far, z: -far },
+  ];
+  let [mass, carried, wet] = [0, 0, false];
+  for (const child of children) {
+    const { place, size } = child;
+    for (const axis of axes) {
+      low[axis] = Math.min(low[axis], place[axis]);
+      high[axis] = Math.max(high[axis], place[axis] + size[axis]);
+    }
+    mass += child.mass;
+    carried += child.carried;
+    wet ||= child.wet;
+  }
+  const isEmpty = children.length === 0;
   return {
     key,
     name,
     kind: "assembly",
     section,
     material: undefined,
-    place: low,
-    size: { x: most(children, "x") - low.x, y: most(children, "y") - low.y, z: most(children, "z") - low.z },
+    place: isEmpty ? { x: 0, y: 0, z: 0 } : low,
+    size: isEmpty ? { x: 0, y: 0, z: 0 } : { x: high.x - low.x, y: high.y - low.y, z: high.z - low.z },
     form: undefined,
-    mass: sumOf(children, (child) => child.mass),
-    carried: sumOf(children, (child) => child.carried),
+    mass,
+    carried,
     massSource: "definition sum of its parts",
-    wet: children.some((child) => child.wet),
+    wet,
     shares: false,
     pulled: false,
     count: 1,
     pieces: undefined,
-    sheets: [],
+    sheets: none,
     filling: undefined,
     bought: undefined,
-    fittings: [],
+    fittings: none,
     price: undefined,
     children,
   };
-}
-
-function least(parts: readonly Part[], axis: keyof Point): number {
-  return parts.length === 0 ? 0 : Math.min(...parts.map((part) => part.place[axis]));
-}
-
-function most(parts: readonly Part[], axis: keyof Point): number {
-  return parts.length === 0 ? 0 : Math.max(...parts.map((part) => part.place[axis] + part.size[axis]));
 }
 
 /** The sum of a figure over things. */

@@ -60,7 +60,7 @@ function assemblyOf(leaf: Part): string {
 function setsOf({ owner, item, leaves }: Gathered): readonly BoughtSet[] {
   const isPriced = leaves.every(({ price }) => price !== undefined);
   const [first] = leaves;
-  if (leaves.some(({ name }) => name !== first?.name)) {
+  if (leaves.length > 1 && leaves.some(({ name }) => name !== first?.name)) {
     const mass = leaves.reduce((sum, leaf) => sum + leaf.mass, 0);
     return [{ owner, item, isPriced, count: 1, mass, size: sizeAround(leaves) }];
   }
