@@ -14,6 +14,7 @@ export interface RangeLimit {
  * @param low number, 0…50000: least
  * @param high number, 0…50000: most
  * @returns record: the limit
+ * @outside keeps what is given
  * @example reynolds(300, 8000).value({}, 500) // 500
  * @source definition
  */
