@@ -72,8 +72,16 @@ function normalMatrix(
   };
 }
 
-/** Inverse of a small symmetric positive matrix by elimination; undefined where it is as good as singular. */
-function inverted(matrix: readonly (readonly number[])[]): number[][] | undefined {
+/**
+ * Inverse of a small symmetric positive matrix, by elimination.
+ *
+ * @param matrix list: its rows
+ * @returns list: rows of the inverse; undefined where it is as good as singular
+ * @outside undefined
+ * @example inverted([[4, 2], [2, 3]])[0][0] // 0.375 ± 1e-12
+ * @source definition Gauss and Jordan
+ */
+export function inverted(matrix: readonly (readonly number[])[]): number[][] | undefined {
   const size = matrix.length;
   const work = matrix.map((row, i) => [...row, ...row.map((_, j) => (i === j ? 1 : 0))]);
   for (let i = 0; i < size; i++) {

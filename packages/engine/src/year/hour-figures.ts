@@ -23,8 +23,9 @@ export const hourFigures = [
   /** W from and to water. */
   "heatingWaterHeat",
   "chilledWaterHeat",
-  /** W that a run-around loop gives the air, negative where it takes. */
+  /** W that a run-around loop gives the air in the cold, and that it takes off it in the heat. */
   "recoveredHeat",
+  "recoveredCooling",
   /** W from the mains, and Pa that the fan adds. */
   "fanPower",
   "fanPressure",

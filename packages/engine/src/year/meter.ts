@@ -28,6 +28,13 @@ export const meters = [
   },
   { key: "steamCondensate", name: "steam condensate", figure: "steamCondensate", rate: "massFlow", total: "mass" },
   { key: "recovered", name: "heat recovered from exhaust", figure: "recoveredHeat", rate: "power", total: "energy" },
+  {
+    key: "recoveredCooling",
+    name: "cooling recovered from exhaust",
+    figure: "recoveredCooling",
+    rate: "power",
+    total: "energy",
+  },
 ] as const satisfies readonly Meter[];
 
 /** Name of a meter. */
@@ -43,6 +50,7 @@ const usualUnits: Readonly<
     steamHeat: { total: "MMBtu", rate: "MBH" },
     heatingWater: { total: "MMBtu", rate: "MBH" },
     recovered: { total: "MMBtu", rate: "MBH" },
+    recoveredCooling: { total: "ton·h", rate: "tons" },
   },
   si: {
     chilledWater: { total: "kWh" },
@@ -50,6 +58,7 @@ const usualUnits: Readonly<
     steamHeat: { total: "kWh" },
     heatingWater: { total: "kWh" },
     recovered: { total: "kWh" },
+    recoveredCooling: { total: "kWh" },
   },
 };
 

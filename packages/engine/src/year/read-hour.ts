@@ -36,9 +36,9 @@ const heatingWaterMeter = (rating: HotWaterCoilRating, row: HourRow): number => 
 };
 
 const recoveryMeter = (rating: RecoveryCoilRating, row: HourRow): number => {
-  const heat = rating.heatToAir < 0 ? -rating.capacity : rating.capacity;
-  row.recoveredHeat += heat;
-  return heat;
+  const cools = rating.heatToAir < 0;
+  row[cools ? "recoveredCooling" : "recoveredHeat"] += rating.capacity;
+  return cools ? -rating.capacity : rating.capacity;
 };
 
 const humidifierMeter = (rating: SteamHumidifierRating, row: HourRow): number => {

@@ -1,4 +1,5 @@
 import { wetBulbFromHumidityRatio } from "#fluid/wet-bulb";
+import { calibratedWeights } from "./calibrate.ts";
 import type { HourFigure } from "./hour-figures.ts";
 import { type MeterKey, meters } from "./meter.ts";
 import { airflowShare, type YearPlan } from "./plan.ts";
@@ -30,7 +31,8 @@ interface Cell {
  * Chooses `count` hours that stand for the year. The coldest, the warmest, the moistest hour and that of the highest wet
  * bulb stand for themselves, so that worst margins are seen. The others are parted into cells of hours alike in outdoor
  * air, airflow and filters: the cell that scatters most is cut at its mean until there are enough, and the hour nearest to
- * the mean of a cell stands for it. No chance is in it: one year always gives the same hours.
+ * the mean of a cell stands for it. The weights are then adjusted to sums that are known of all hours, degree-hours above
+ * all. No chance is in it: one year always gives the same hours.
  */
 export function representativeHours(plan: YearPlan, count: number): readonly HourWeight[] {
   const alone = extremeHoursOf(plan).slice(0, count - 1);
@@ -43,7 +45,10 @@ export function representativeHours(plan: YearPlan, count: number): readonly Hou
     if (parts === undefined) break;
     cells.splice(cells.indexOf(widest), 1, ...parts);
   }
-  const chosen = cells.map((cell) => ({ hour: middleOf(cell, features), weight: cell.hours.length }));
+  const middles = cells.map((cell) => middleOf(cell, features));
+  const sizes = cells.map((cell) => cell.hours.length);
+  const weights = calibratedWeights(plan, middles, sizes, all);
+  const chosen = middles.map((hour, at) => ({ hour, weight: weights[at]! }));
   return [...alone.map((hour) => ({ hour, weight: 1 })), ...chosen].sort((a, b) => a.hour - b.hour);
 }
 

@@ -191,7 +191,7 @@ function printRepresentative({ representative, report }: ToldYear, { ink, system
     ({ key, error, full }) =>
       `${meters.find((each) => each.key === key)!.name} ${error < 0 ? "−" : "+"}${Math.abs(100 * error).toFixed(1)} % of ${meterText(key, full, "total", system)}`,
   );
-  const missed = `hours with something missed ${missedHours.estimate} for ${missedHours.full}`;
+  const missed = `hours with something missed ${missedHours.estimate.toFixed(0)} for ${missedHours.full}`;
   const head = `${hours.length} hours stand for ${report.hours}; what they tell against all hours:`;
   return [ink.quiet(head), wrapped([...said, missed].join("; "), columns, "  ")].join("\n");
 }
