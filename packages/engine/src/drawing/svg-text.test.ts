@@ -55,3 +55,20 @@ it("writes a list as SVG: y up is turned over, words are escaped, lines closed a
   expect(text).toContain("<title>&lt;here&gt;</title>");
   expect(text).toMatch(/x="25" y="25" .*text-anchor="end".*rotate\(-90 25 25\).*>5 &lt; 6<\/text>/);
 });
+
+it("writes a title under a rule at the foot, and makes room for it", () => {
+  const list = {
+    title: "view",
+    unit: "mm",
+    up: true,
+    box: { x: 0, y: 0, width: 1000, height: 500 },
+    items: [],
+  } as const;
+  const height = (text: string) => Number(/height="([\d.]+)"/.exec(text)?.[1]);
+  const text = svgText(list, 400, ["AHU <1>", "do not scale"]);
+  expect(text).toContain("AHU &lt;1&gt;");
+  expect(text).toContain("do not scale");
+  const bare = svgText(list, 400);
+  expect(height(bare)).toBe(200);
+  expect(height(text)).toBeGreaterThan(height(bare));
+});

@@ -27,11 +27,12 @@ const dashes = { short: "2.5 2.5", long: "7 3.5" } as const;
 
 /**
  * A display list as the text of an SVG file, for print: one unit of a chart is a point; a drawing in millimetres is brought
- * to `width` points. Heavy inks stay heavy at every scale.
+ * to `width` points. Heavy inks stay heavy at every scale. A title is a line of words under a rule at the foot.
  */
-export function svgText(list: DisplayList, width = list.box.width): string {
+export function svgText(list: DisplayList, width = list.box.width, title: readonly string[] = []): string {
   const scale = width / list.box.width;
-  const height = list.box.height * scale;
+  const foot = list.box.height * scale;
+  const height = title.length === 0 ? foot : foot + 16 + titleLine * title.length;
   const x = (value: number) => rounded((value - list.box.x) * scale);
   const y = (value: number) => rounded((list.up ? list.box.y + list.box.height - value : value - list.box.y) * scale);
   const size = `width="${rounded(width)}" height="${rounded(height)}" viewBox="0 0 ${rounded(width)} ${rounded(height)}"`;
@@ -39,9 +40,25 @@ export function svgText(list: DisplayList, width = list.box.width): string {
   return `<svg xmlns="http://www.w3.org/2000/svg" ${size} font-family="'IBM Plex Sans', 'Segoe UI', 'DejaVu Sans', sans-serif">
 <title>${escaped(list.title)}</title>
 <rect width="100%" height="100%" fill="#ffffff"/>
-${items.join("\n")}
+${[...items, ...titleText(title, foot, width)].join("\n")}
 </svg>
 `;
+}
+
+/** pt: height of a line of the title. */
+const titleLine = 16;
+
+/** The first line strong, what follows quiet. */
+function titleText(title: readonly string[], foot: number, width: number): readonly string[] {
+  if (title.length === 0) return [];
+  const { outline, quiet } = looks;
+  const lines = title.map((text, index) => {
+    const [colour, weight] = index === 0 ? [outline.colour, ' font-weight="600"'] : [quiet.colour, ""];
+    const y = rounded(foot + 8 + titleLine * (index + 0.8));
+    return `<text x="12" y="${y}" font-size="${textSizes.small}" fill="${colour}"${weight}>${escaped(text)}</text>`;
+  });
+  const rule = `<path d="M12 ${rounded(foot + 4)}L${rounded(width - 12)} ${rounded(foot + 4)}" stroke="${outline.colour}" stroke-width="0.8"/>`;
+  return [rule, ...lines];
 }
 
 function itemText(
