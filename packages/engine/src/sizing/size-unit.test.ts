@@ -201,6 +201,22 @@ describe("sizeUnit", () => {
     for (const way of contradiction!.nearest) expect(missed(sized(changed(text, way)))).toEqual([]);
   });
 
+  it("answers also where a fan of the search is so small that it would heat the air beyond any unit's", () => {
+    const text = dutyText({
+      airflow: "14000 cfm, minimum: 11200 cfm",
+      share: "98 %",
+      winter: "-4 °F",
+      wetBulb: 68,
+      dryBulb: 82,
+      setPoints: { "coil leaving": "49 °F" },
+      water: "42 °F",
+      altitude: "0 ft, corrosion class: C5, snow: light, placement: roof",
+      rest: "  limits: { length: 36 ft }\n",
+    });
+    const sizing = sizeUnit(text, shippedCatalogue, byName.get("low pressure drop laboratory")!);
+    expect(sizing.outcome).toBe("contradiction");
+  });
+
   it("answers two contradictions at once with a duty that has neither", () => {
     const text = dutyText({ setPoints: { "coil leaving": "43 °F", "winter minimum dew point": "62 °F" } });
     const contradictions = contradicted(text);

@@ -12,10 +12,16 @@ import type { Unit } from "./unit.ts";
 /** Share of the barometric pressure below which no fan sucks: what asks for more is no passage for this flow. */
 const lowestShare = 0.3;
 
-/** A section would take more pressure than air has: the walk ends there. */
+/** °C beyond which no air handler's air is: a fan far too small that is turned ever faster heats it there. */
+const hottestAir = 150;
+
+/** A section would take more pressure than air has, or heat it beyond what any unit bears: the walk ends there. */
 export class Choked extends Error {
-  constructor(section: string) {
-    super(`${section} is far too narrow for this flow: it would take more pressure than any fan gives`);
+  constructor(section: string, isTooHot = false) {
+    const why = isTooHot
+      ? `is far too small for this flow: it would heat the air beyond ${hottestAir} °C`
+      : "is far too narrow for this flow: it would take more pressure than any fan gives";
+    super(`${section} ${why}`);
     this.name = "Choked";
   }
 }
@@ -55,9 +61,10 @@ export function walk(unit: Unit, rating: UnitRating, search: UnitSearch, first: 
     if (!stands(rating, search, index, air)) {
       if (index === search.fan && !Number.isNaN(search.fanRise)) setFanSpeed(unit, rating, index, air, search.fanRise);
       section.behaviour.rate(section.design, air, at, record);
-      if (!(record.leaving.staticPressure > -lowestShare * air.barometricPressure)) {
+      const isTooHot = !(record.leaving.dryBulb < hottestAir);
+      if (isTooHot || !(record.leaving.staticPressure > -lowestShare * air.barometricPressure)) {
         search.isRated[index] = 0;
-        throw new Choked(section.name);
+        throw new Choked(section.name, isTooHot);
       }
       leakBehind(unit, rating, index);
     }
