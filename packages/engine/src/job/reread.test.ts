@@ -28,7 +28,7 @@ const plain = (value: unknown) => JSON.parse(JSON.stringify(value)) as unknown;
 
 describe("a job read anew after an edit", () => {
   const edits = [
-    ["unit.sections[7].rows", "10"],
+    ["unit.sections[6].rows", "10"],
     ["unit.sections[2].length", "40 in"],
     ["unit.casing.width", "130 in"],
     ["unit.casing.panelThickness", "3 in"],

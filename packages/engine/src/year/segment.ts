@@ -9,9 +9,7 @@ import { createHourLists, createHourRow, type HourLists, type HourRow, hourFigur
 import type { YearPlan } from "./plan.ts";
 import { type CoilPlace, coilsOf, freezeMarginOf, readHour } from "./read-hour.ts";
 import { correctedSeason, type LastHour, readLastHour, type Season, seasonOf } from "./season.ts";
-
-/** Into how many runs of hours a year is cut, whoever solves them: so the answer does not depend on it. */
-export const segmentCount = 24;
+import { segmentCount } from "./segment-count.ts";
 
 /** What is not held, and how often. */
 export interface MissTally {

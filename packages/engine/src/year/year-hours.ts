@@ -2,14 +2,8 @@ import { createTally, type Judge, type Tally } from "#rule/judge";
 import { createHourLists, type HourLists, hourFigures } from "./hour-figures.ts";
 import { planYear, type YearInput, type YearPlan } from "./plan.ts";
 import { type CoilPlace, coilsOf } from "./read-hour.ts";
-import {
-  type MissTally,
-  type SegmentResult,
-  type SegmentRun,
-  segmentCount,
-  startSegment,
-  stepSegment,
-} from "./segment.ts";
+import { type MissTally, type SegmentResult, type SegmentRun, startSegment, stepSegment } from "./segment.ts";
+import { segmentCount } from "./segment-count.ts";
 
 /** All hours of a year, solved. */
 export interface YearHours {

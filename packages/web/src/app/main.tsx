@@ -48,7 +48,7 @@ async function start(): Promise<void> {
   const file = job === undefined ? await demoFile(examples) : servedFile(job);
   const records = [...shippedCatalogue(), ...shop];
   const catalogue = readCatalogue(records);
-  const work = new WorkDesk(startWorker, () => ({ records, profiles, shop: books }));
+  const work = new WorkDesk(startWorker, () => ({ records, profiles, shop: books }), navigator.hardwareConcurrency - 1);
   const store = createBenchStore(openedBench(file, catalogue, "ip"), catalogue, readShop(books));
   const desk = createJobDesk(store, isServed ? server : undefined, examples, localStorage, window);
   solveRest(store, work);

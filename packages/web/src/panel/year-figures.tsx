@@ -9,7 +9,7 @@ import type { YearResult } from "#work/task";
 /** What the year comes to: each utility with its peak against the job's own conditions, cost, frost, rules. */
 export const YearFigures = memo(function YearFigures({ result }: { result: YearResult }) {
   const system = useBench((bench) => bench.system);
-  const { report, rules } = result;
+  const { report, rules, representative } = result;
   const { cost, hours } = report;
   const money = (cents: number) => `${Math.round(cents / 100).toLocaleString("en-US")} ${cost.currency}`;
   return (
@@ -85,6 +85,10 @@ export const YearFigures = memo(function YearFigures({ result }: { result: YearR
         </p>
       )}
       <p className="quiet">
+        {representative.hours.length} hours that stand for the year tell against all {hours.toLocaleString("en-US")}:{" "}
+        {representative.errors.map(errorWords).join(", ")}
+      </p>
+      <p className="quiet">
         {[
           ...report.notes,
           "pumps, controls, terminal reheat and what a plant loses are not counted; coils in frost, steam and their safeguards are for licensed practice and local codes",
@@ -93,6 +97,11 @@ export const YearFigures = memo(function YearFigures({ result }: { result: YearR
     </div>
   );
 });
+
+function errorWords({ key, error }: YearResult["representative"]["errors"][number]): string {
+  const name = meters.find((each) => each.key === key)?.name;
+  return `${name} ${error < 0 ? "−" : "+"}${Math.abs(100 * error).toFixed(1)} %`;
+}
 
 function minutes(seconds: number): string {
   return seconds < 90 ? `${Math.round(seconds)} s` : `${Math.round(seconds / 60)} min`;

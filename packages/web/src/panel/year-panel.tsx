@@ -6,6 +6,7 @@ import { useBench } from "#view/use-bench";
 import { useWork, WorkContext } from "#view/use-work";
 import { YearHand, YearPictures } from "#view/year-hand.tsx";
 import { YearFigures } from "./year-figures.tsx";
+import { YearTrials } from "./year-trials.tsx";
 import "./work-words.css";
 import "./year.css";
 
@@ -73,6 +74,7 @@ export default function YearPanel() {
         <div className="year-body" data-current={isCurrent}>
           <YearHand result={latest} weather={chosen?.weather} />
           <YearFigures result={latest} />
+          <YearTrials weather={chosen?.name} currency={latest.report.cost.currency} />
           <YearPictures result={latest} />
         </div>
       )}

@@ -1,10 +1,14 @@
 import { type Catalogue, readCatalogue } from "@oncethrough/engine/catalogue/read-catalogue";
 import { type Bench, type Proof, proveJob } from "@oncethrough/engine/mending/smallest-fix";
+import { prepareJudge } from "@oncethrough/engine/rule/judge";
 import { type Profile, readProfiles } from "@oncethrough/engine/rule/profile";
 import { rules } from "@oncethrough/engine/rule/rules";
 import { readShop } from "@oncethrough/engine/takeoff/read-shop";
 import type { ShopBooks } from "@oncethrough/engine/takeoff/shop-book";
 import type { WeatherYear } from "@oncethrough/engine/weather/weather-year";
+import { planYear, type YearPlan } from "@oncethrough/engine/year/plan";
+import { type HourWeight, representativeHours } from "@oncethrough/engine/year/representative";
+import { syntheticYearOfDuty } from "@oncethrough/engine/year/synthetic-duty";
 import type { RatingBook } from "#state/rating-book";
 import { readText, type SoundJob } from "#state/sound-job";
 import { tellConditions } from "#state/tell-conditions";
@@ -21,6 +25,8 @@ export class BookShelf {
   readonly #shop: ShopBooks | undefined;
   #weather: { readonly name: string; readonly weather: WeatherYear } | undefined;
   readonly #jobs = new Map<string, SoundJob>();
+  #plan: { readonly text: string; readonly weather: WeatherYear | undefined; readonly plan: YearPlan } | undefined;
+  #standing: { readonly plan: YearPlan; readonly count: number; readonly hours: readonly HourWeight[] } | undefined;
   #proof: Proof | undefined;
 
   constructor({ records, profiles, shop }: ShelfTexts) {
@@ -81,6 +87,29 @@ export class BookShelf {
   weather(name: string): WeatherYear {
     if (this.#weather?.name === name) return this.#weather.weather;
     throw new Error("the weather is not at hand any more; choose the file again");
+  }
+
+  /**
+   * The year of a job made ready, with the rules of its owner, in weather that was lent or made up from the design days; the
+   * latest is kept.
+   *
+   * @throws Error when the text is no job, or the weather is not at hand
+   */
+  plan(text: string, name: string | undefined): YearPlan {
+    const lent = name === undefined ? undefined : this.weather(name);
+    if (this.#plan?.text === text && this.#plan.weather === lent) return this.#plan.plan;
+    const { unit, duty, waivers } = this.book(text).job;
+    const judge = prepareJudge(unit, duty, rules, this.profile(duty.ownerProfile), waivers);
+    const plan = planYear({ unit, duty, weather: lent ?? syntheticYearOfDuty(duty), judge });
+    this.#plan = { text, weather: lent, plan };
+    return plan;
+  }
+
+  /** So many hours that stand for a year; those of the latest are kept. */
+  standing(plan: YearPlan, count: number): readonly HourWeight[] {
+    if (this.#standing?.plan !== plan || this.#standing.count !== count)
+      this.#standing = { plan, count, hours: representativeHours(plan, count) };
+    return this.#standing.hours;
   }
 
   /** @throws Error when nobody knows a profile of that name */

@@ -13,7 +13,7 @@ import { judgeJob, mendFinding, solveConditions } from "./judge-job.ts";
 import { readLimits } from "./read-limits.ts";
 import { sizeDuty } from "./size-duty.ts";
 import type { AlternativesTask, CoilAlternatives, FanAlternatives, Results, SystemCurvesTask, Task } from "./task.ts";
-import { tellYear } from "./told-year.ts";
+import { solveOneTrial, solvePiece, tellUncertainty, tellYear } from "./told-year.ts";
 
 /** Does a task by steps; yields how far it is, 0…1, wherever it may be stopped. */
 export function perform(task: Task, shelf: BookShelf): Generator<number, Results[Task["kind"]]> {
@@ -36,8 +36,17 @@ export function perform(task: Task, shelf: BookShelf): Generator<number, Results
       return mendFinding(task, shelf);
     case "comparison":
       return compareJobs(task, shelf);
-    case "year":
+    case "year piece":
+      return solvePiece(task, shelf);
+    case "year whole":
       return tellYear(task, shelf);
+    case "trial":
+      return solveOneTrial(task, shelf);
+    case "uncertainty whole":
+      return tellUncertainty(task, shelf);
+    case "year":
+    case "uncertainty":
+      throw new Error("a year is done in pieces");
   }
 }
 

@@ -10,6 +10,9 @@ import type { Contradiction } from "@oncethrough/engine/sizing/contradiction";
 import type { Choice } from "@oncethrough/engine/sizing/workroom";
 import type { ShopFiles } from "@oncethrough/engine/takeoff/read-shop";
 import type { WeatherYear } from "@oncethrough/engine/weather/weather-year";
+import type { RepresentativeYear } from "@oncethrough/engine/year/representative";
+import type { SegmentResult } from "@oncethrough/engine/year/segment";
+import type { Spread, Trial, Uncertainty } from "@oncethrough/engine/year/uncertainty";
 import type { YearReport } from "@oncethrough/engine/year/year-report";
 import type { FiltersFound } from "#state/filter-choices";
 import type { Judgement } from "#state/finding-lines";
@@ -24,7 +27,12 @@ export type Task =
   | FindingsTask
   | FixTask
   | ComparisonTask
-  | YearTask;
+  | YearTask
+  | YearPieceTask
+  | YearWholeTask
+  | UncertaintyTask
+  | TrialTask
+  | UncertaintyWholeTask;
 
 /** Other ways to build a section. */
 export interface AlternativesTask {
@@ -91,6 +99,47 @@ export interface YearTask {
   readonly weather: string | undefined;
 }
 
+/** A run of hours of a year: a piece of the work that one of several workers does. */
+export interface YearPieceTask extends Omit<YearTask, "kind"> {
+  readonly kind: "year piece";
+  readonly segment: number;
+}
+
+/** A year put together from all its pieces. */
+export interface YearWholeTask extends Omit<YearTask, "kind"> {
+  readonly kind: "year whole";
+  readonly pieces: readonly SegmentResult[];
+}
+
+/** Trials of a year within the tolerances of what is built and supplied. */
+export interface UncertaintyTask extends Omit<YearTask, "kind"> {
+  readonly kind: "uncertainty";
+  readonly trials: number;
+  readonly seed: number;
+}
+
+/** One of the trials; seed and number say what is drawn. */
+export interface TrialTask extends Omit<UncertaintyTask, "kind"> {
+  readonly kind: "trial";
+  readonly trial: number;
+}
+
+/** The trials put together. */
+export interface UncertaintyWholeTask extends Omit<UncertaintyTask, "kind"> {
+  readonly kind: "uncertainty whole";
+  readonly pieces: readonly Trial[];
+}
+
+/** What the trials say, as the page shows it. */
+export interface UncertaintyResult extends Omit<Uncertainty, "rules"> {
+  readonly rules: readonly {
+    readonly rule: string;
+    readonly section: string;
+    readonly missed: number;
+    readonly spread: Spread;
+  }[];
+}
+
 /** A solved year as the page shows it. */
 export interface YearResult {
   /** Where the weather was taken. */
@@ -105,6 +154,8 @@ export interface YearResult {
     readonly missed: number;
   }[];
   readonly year: PicturedYear;
+  /** The few hours that stand for it, and what they tell against all. */
+  readonly representative: RepresentativeYear;
 }
 
 /** What each kind of task comes to; copied from the worker to the page, so plain data too. */
@@ -115,6 +166,11 @@ export interface Results {
   readonly "system curves": readonly FanSystemCurve[];
   readonly sizing: SizingResult;
   readonly year: YearResult;
+  readonly "year piece": SegmentResult;
+  readonly "year whole": YearResult;
+  readonly uncertainty: UncertaintyResult;
+  readonly trial: Trial;
+  readonly "uncertainty whole": UncertaintyResult;
   readonly conditions: ToldConditions;
   readonly findings: Judgement;
   readonly "smallest fix": FoundFix;

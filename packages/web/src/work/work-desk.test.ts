@@ -7,7 +7,7 @@ const task = (text: string): SystemCurvesTask => ({ kind: "system curves", text,
 const shop = { prices: { path: "p", text: "" }, rates: { path: "r", text: "" }, stock: { path: "s", text: "" } };
 
 /** A desk whose worker is played by the test. */
-function playedDesk() {
+function playedDesk(workers = 1) {
   const posted: ToWorker[] = [];
   let hear: (message: FromWorker) => void = () => {};
   let broken: (problem: string) => void = () => {};
@@ -24,6 +24,7 @@ function playedDesk() {
       };
     },
     () => ({ records: [{ path: "a.yaml", text: "" }], profiles: [], shop }),
+    workers,
   );
   const state = (text: string) => desk.states.getState().get(taskKey(task(text)));
   return { desk, posted, state, say: (m: FromWorker) => hear(m), breaks: (p: string) => broken(p), begun: () => begun };
@@ -90,25 +91,50 @@ describe("the desk of long work", () => {
     expect(desk.states.getState().size).toBe(100);
   });
 
-  it("lends weather to the worker of years alone, before its task, and keeps no more than four years", () => {
+  it("lends weather to the workers of years alone, before their pieces, and keeps no more than four years", () => {
     const { desk, posted, state, say } = playedDesk();
     const weather = { hours: 8760 } as never;
     desk.lend("station", weather);
     expect(posted).toEqual([]);
     const year = (text: string) => ({ kind: "year", text, weather: "station" }) as const;
+    /** Answers whatever is asked for a year until it is whole. */
+    const solve = (text: string) => {
+      desk.ask(year(text));
+      for (;;) {
+        const last = posted.at(-1)!;
+        if (last.say !== "do") throw new Error("nothing is asked for");
+        say({ say: "result", id: last.id, result: {} as never });
+        if (last.task.kind === "year whole") return last.task.pieces.length;
+      }
+    };
     desk.ask(task("a"));
-    desk.ask(year("y1"));
-    expect(posted.map((each) => each.say)).toEqual(["shelf", "do", "shelf", "weather", "do"]);
+    expect(solve("y1")).toBe(24);
+    expect(posted.slice(0, 5).map((each) => each.say)).toEqual(["shelf", "do", "shelf", "weather", "do"]);
     desk.lend("other", weather);
     expect(posted.at(-1)).toEqual({ say: "weather", name: "other", weather });
     say({ say: "result", id: 1, result: [] });
-    say({ say: "result", id: 2, result: {} as never });
-    for (let id = 3; id <= 7; id++) {
-      desk.ask(year(`y${id}`));
-      say({ say: "result", id, result: {} as never });
-    }
+    for (const text of ["y2", "y3", "y4", "y5", "y6"]) solve(text);
     const kept = [...desk.states.getState().keys()].filter((key) => key.includes('"year"'));
     expect(kept).toHaveLength(4);
     expect(state("a")?.is).toBe("done");
+  });
+
+  it("shares a year among its workers, each given the next piece as it ends one, and stops all of them", () => {
+    const { desk, posted, say, begun } = playedDesk(3);
+    const year = { kind: "year", text: "y", weather: undefined } as const;
+    desk.ask(year);
+    expect(begun()).toBe(3);
+    const pieces = () => posted.flatMap((each) => (each.say === "do" && each.task.kind === "year piece" ? [each] : []));
+    expect(pieces().map(({ task: { segment } }) => segment)).toEqual([0, 1, 2]);
+    say({ say: "result", id: pieces()[1]!.id, result: {} as never });
+    expect(pieces()).toHaveLength(4);
+    const share = desk.states.getState().get(taskKey(year));
+    expect(share).toEqual({ is: "under way", share: 1 / 25 });
+    desk.stop(year);
+    const stopped = posted.flatMap((each) => (each.say === "stop" ? [each.id] : []));
+    for (const index of [0, 2, 3]) expect(stopped).toContain(pieces()[index]!.id);
+    say({ say: "result", id: pieces()[0]!.id, result: {} as never });
+    expect(pieces()).toHaveLength(4);
+    expect(desk.states.getState().get(taskKey(year))).toEqual({ is: "stopped" });
   });
 });
