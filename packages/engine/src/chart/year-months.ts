@@ -27,6 +27,7 @@ const inks: Readonly<Record<string, Ink>> = {
   electricity: "strong",
   "electric demand": "outline",
   recovered: "air",
+  recoveredCooling: "air",
   humidifierWater: "water",
   "water for humidification": "water",
 };
