@@ -9,16 +9,11 @@ import { recoveryCoil } from "#section/recovery-coil/kind";
 import { actualAirflow } from "#section/station";
 import { steamCoil } from "#section/steam-coil/kind";
 import { steamCoilFaceBypass } from "#section/steam-coil-face-bypass/kind";
+import type { RatedCoilKind } from "./choosable.ts";
 import type { CoilLimits, CoilRefusal, CoilSorting } from "./coil-alternative.ts";
 import { coilRefusals } from "./coil-alternative.ts";
 import { loopTubeVelocity, type RecoveryAlternative, recoveryFigures } from "./recovery-alternative.ts";
 import { type SteamAlternative, steamFigures } from "./steam-alternative.ts";
-
-/** Kinds of coil that are chosen by rating their own section for each way to build it. */
-export const ratedCoilKinds = [steamCoil.name, steamCoilFaceBypass.name, recoveryCoil.name] as const;
-
-/** One of them. */
-export type RatedCoilKind = (typeof ratedCoilKinds)[number];
 
 /** Values of a section as a job or a coil file has them. */
 export type RatedCoilValues = Readonly<Record<string, unknown>> & {
@@ -94,6 +89,15 @@ const leavingTolerance = 0.01;
  * @throws SectionProblem when the coil itself cannot be built
  */
 export function sectionCoilAlternatives(asked: SectionCoilTask, sorting: CoilSorting = "price"): SectionCoilChoice {
+  const search = sectionCoilSearch(asked, sorting);
+  for (let step = search.next(); ; step = search.next()) if (step.done) return step.value;
+}
+
+/** The same search by steps: yields how many ways were looked at, wherever it may be stopped. */
+export function* sectionCoilSearch(
+  asked: SectionCoilTask,
+  sorting: CoilSorting = "price",
+): Generator<number, SectionCoilChoice> {
   const task = { ...asked, values: withFlow(asked) };
   const examine = examinerOf(task);
   const present = examine(presentWay(task.values), undefined);
@@ -107,6 +111,7 @@ export function sectionCoilAlternatives(asked: SectionCoilTask, sorting: CoilSor
     const found = examine(way, wanted);
     if (typeof found === "string") refused[found]++;
     else candidates.push(found);
+    yield looked;
   }
   sortSectionCoils(candidates, sorting);
   return { looked, refused, wanted, present: typeof present === "string" ? undefined : present, candidates };

@@ -18,6 +18,10 @@ export interface SectionCoilDuty {
   readonly limits: CoilLimitValues;
 }
 
+/** °C behind a coil that ask for all that it has. */
+export const allCooling = -60;
+export const allHeating = 300;
+
 /** Most rows that a coil on steam, and one of a loop, is built with. */
 const mostSteamRows = 4;
 const mostLoopRows = 12;

@@ -4,13 +4,15 @@ import type { FanDesign } from "#section/fan/design";
 import type { FanSectionRating } from "#section/fan/rate";
 import type { UnitRating } from "#unit/rating";
 import type { Unit } from "#unit/unit";
-import { isChosenCoil } from "./choosable.ts";
+import { isChosenCoil, isRatedCoil } from "./choosable.ts";
 import type { CoilTask } from "./coil-alternative.ts";
 import type { LiquidCoilValues } from "./coil-choice.ts";
 import type { CoilLimitValues } from "./coil-limits.ts";
 import { coilTask } from "./coil-task.ts";
 import type { FanLimitValues } from "./fan-limits.ts";
 import type { FanTask } from "./fan-selection.ts";
+import type { RatedCoilValues, SectionCoilTask } from "./section-alternatives.ts";
+import { allCooling, allHeating, sectionCoilTask } from "./section-coil-task.ts";
 
 /**
  * The search for other coils of a section at a solved condition: its own air, liquid and set point. Undefined where the
@@ -33,6 +35,34 @@ export function coilSectionTask(
   if (supply === undefined || wanted === undefined || record.heatToAir === 0) return undefined;
   const values = { ...section.values, kind: section.kind } as unknown as LiquidCoilValues;
   return coilTask({ values, frame: unit.frame, air: () => record.entering, supply, wanted, limits }, catalogue);
+}
+
+/**
+ * The search for other coils on steam, or of a loop, at a solved condition. A loop is to give what the present one gives, a
+ * coil on steam what the controls ask. Undefined where the section is no such coil, or has no work at that condition.
+ */
+export function ratedCoilSectionTask(
+  unit: Unit,
+  index: number,
+  rating: UnitRating,
+  limits: CoilLimitValues,
+  catalogue: Catalogue,
+): SectionCoilTask | undefined {
+  const section = unit.sections[index];
+  const record = rating.sections[index];
+  if (section === undefined || record === undefined || !isRatedCoil(section.kind)) return undefined;
+  if (record.heatToAir === 0) return undefined;
+  const { operation, condition } = rating;
+  const heats = record.heatToAir > 0;
+  const at = (leaving: number | undefined) => ({
+    condition,
+    operation: heats
+      ? { ...operation, heatingLeaving: leaving ?? allHeating }
+      : { ...operation, coolingLeaving: leaving ?? allCooling },
+  });
+  const values = { ...section.values, kind: section.kind } as unknown as RatedCoilValues;
+  const wanted = section.kind === "recovery coil" ? undefined : operation.heatingLeaving;
+  return sectionCoilTask({ values, frame: unit.frame, air: () => record.entering, at, wanted, limits }, catalogue);
 }
 
 /** The search for other fans of a section at a solved condition; undefined where the fan stands. */

@@ -1,4 +1,4 @@
-import { isChosenCoil } from "@oncethrough/engine/design/choosable";
+import { isChosenCoil, isRatedCoil } from "@oncethrough/engine/design/choosable";
 import { lazy } from "react";
 import { sectionIndex } from "#state/bench-state";
 import { useBench } from "#view/use-bench";
@@ -13,7 +13,8 @@ export function AlternativesBand() {
   const text = useBench((bench) => bench.sound?.text);
   const isFan = section?.behaviour.role === "fan";
   const what = isFan ? "fans" : section?.kind === "filter bank" ? "filters" : "coils";
-  const hasOthers = what !== "coils" || isChosenCoil(section?.kind ?? "");
+  const kind = section?.kind ?? "";
+  const hasOthers = what !== "coils" || isChosenCoil(kind) || isRatedCoil(kind);
   if (index === undefined || section === undefined || !hasOthers) return null;
   return (
     <OpenedBand

@@ -1,3 +1,4 @@
+import { isRatedCoil } from "@oncethrough/engine/design/choosable";
 import type { FanSectionRating } from "@oncethrough/engine/section/fan/rate";
 import type { UnitSection } from "@oncethrough/engine/unit/unit";
 import { useMemo, useState } from "react";
@@ -6,17 +7,24 @@ import { type Choice, type Choices, choicesAsTabs, sortedChoices } from "#state/
 import { coilChoices } from "#state/coil-choices";
 import { fanChoices } from "#state/fan-choices";
 import { filterChoices } from "#state/filter-choices";
+import { ratedCoilChoices } from "#state/rated-coil-choices";
 import { ChoicePlotView } from "#view/choice-plot-view.tsx";
 import { TakeAway } from "#view/take-away.tsx";
 import { useBench } from "#view/use-bench";
 import { useWork, type Work } from "#view/use-work";
-import type { AlternativesTask, CoilAlternatives, FanAlternatives, FilterAlternatives } from "#work/task";
+import type {
+  AlternativesTask,
+  CoilAlternatives,
+  FanAlternatives,
+  FilterAlternatives,
+  RatedCoilAlternatives,
+} from "#work/task";
 import "./alternatives.css";
 import { ChoiceTable } from "./choice-table.tsx";
 import { LimitRows } from "./limit-rows.tsx";
 import { WorkWords } from "./work-words.tsx";
 
-type Alternatives = CoilAlternatives | FanAlternatives | FilterAlternatives;
+type Alternatives = CoilAlternatives | RatedCoilAlternatives | FanAlternatives | FilterAlternatives;
 
 /** Other ways to build the section in hand: limits, table and plot. */
 export default function AlternativesPanel({ index }: { index: number }) {
@@ -53,7 +61,8 @@ export default function AlternativesPanel({ index }: { index: number }) {
 
 function kindOf({ kind, behaviour }: UnitSection): AlternativesTask["kind"] {
   if (kind === "filter bank") return "filter alternatives";
-  return behaviour.role === "fan" ? "fan alternatives" : "coil alternatives";
+  if (behaviour.role === "fan") return "fan alternatives";
+  return isRatedCoil(kind) ? "rated coil alternatives" : "coil alternatives";
 }
 
 /** The condition at which alternatives are judged. */
@@ -86,6 +95,7 @@ function useChoices(index: number, result: Alternatives): Choices {
   return useMemo(() => {
     const section = sound.job.unit.sections[index]!;
     if ("choice" in result) return coilChoices(section, result, system);
+    if ("ratedChoice" in result) return ratedCoilChoices(section, result, system);
     if ("filters" in result) return filterChoices(section, result);
     const record = sound.book.rating(result.at.key)?.sections[index];
     return fanChoices(section, result, record as FanSectionRating | undefined);

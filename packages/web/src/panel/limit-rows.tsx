@@ -12,6 +12,7 @@ import { FieldEditor } from "./field-editor.tsx";
 
 const limitsOf: Readonly<Record<AlternativesTask["kind"], { fields: Fields; check?: GroupCheck }>> = {
   "coil alternatives": { fields: coilLimitFields, check: checkCoilLimits },
+  "rated coil alternatives": { fields: coilLimitFields, check: checkCoilLimits },
   "fan alternatives": { fields: fanLimitFields, check: checkFanLimits },
   "filter alternatives": { fields: filterLimitFields },
 };

@@ -44,7 +44,7 @@ export function coilChoices(section: UnitSection, { at, choice }: CoilsFound, sy
   const base = present?.priceIndex ?? 100;
   const toChoice = (each: CoilAlternative): Choice => ({
     key: keyOf(each),
-    name: nameOf(each),
+    name: builtName(each),
     figures: {
       surface: each.surface.replace(/^typical /, ""),
       rows: each.rows,
@@ -59,23 +59,15 @@ export function coilChoices(section: UnitSection, { at, choice }: CoilsFound, sy
       flow: each.liquidVolumeFlow,
       tubes: each.tubeVelocity,
     },
-    changes: changesTo(each, coil),
+    changes: builtChanges(each, coil),
   });
-  const refused = Object.entries(choice.refused).filter(([, count]) => count > 0);
-  const wanted = printQuantity(choice.wanted, "temperature", system);
-  const count = (value: number) => value.toLocaleString("en-US");
   return {
     columns,
     list: choice.candidates.map(toChoice),
     present: present === undefined ? undefined : toChoice(present),
     plot: { x: { column: "air", better: "less" }, y: { column: "capacity", better: "more" } },
-    found: `${count(choice.candidates.length)} of ${count(choice.looked)} ways leave the air at ${wanted} at ${at.name}`,
-    remarks: [
-      ...(refused.length === 0
-        ? []
-        : [`left out for ${refused.map(([why, many]) => `${why} ${count(many)}`).join(", ")}`]),
-      `price index: ${coilPriceFormula}`,
-    ],
+    found: foundWords(choice.candidates.length, choice.looked, choice.wanted, at.name, system),
+    remarks: [...refusedWords(choice.refused), `price index: ${coilPriceFormula}`],
   };
 }
 
@@ -87,8 +79,29 @@ function presentKey({ surface, rows, finsPerLength, circuits, turbulators }: Coi
   return keyOf({ surface: surface.head.name, rows, fins: finsPerLength, circuits, turbulators });
 }
 
-function nameOf({ surface, rows, fins, circuits, turbulators }: CoilAlternative): string {
-  return `${rows} rows, ${perInch(fins)}, ${circuits} circuits, ${surface}${turbulators ? ", wire turbulators" : ""}`;
+/** What was looked for and found, in words. */
+export function foundWords(found: number, looked: number, wanted: number, at: string, system: UnitSystem): string {
+  return `${count(found)} of ${count(looked)} ways leave the air at ${printQuantity(wanted, "temperature", system)} at ${at}`;
+}
+
+/** What ways were left out for, in words; none where none was. */
+export function refusedWords(refused: Readonly<Record<string, number>>): readonly string[] {
+  const some = Object.entries(refused).filter(([, many]) => many > 0);
+  return some.length === 0 ? [] : [`left out for ${some.map(([why, many]) => `${why} ${count(many)}`).join(", ")}`];
+}
+
+function count(value: number): string {
+  return value.toLocaleString("en-US");
+}
+
+/** How a coil is built; circuits and wire where liquid runs in its tubes. */
+type Built = Pick<CoilAlternative, "surface" | "rows" | "fins" | "tubesPerRow"> &
+  Partial<Pick<CoilAlternative, "circuits" | "turbulators">>;
+
+/** `8 rows, 12 per in, 92 circuits, typical plain 5/8 in`. */
+export function builtName({ surface, rows, fins, circuits, turbulators }: Built): string {
+  const led = circuits === undefined ? "" : `, ${circuits} circuits`;
+  return `${rows} row${rows === 1 ? "" : "s"}, ${perInch(fins)}${led}, ${surface}${turbulators ? ", wire turbulators" : ""}`;
 }
 
 function perInch(fins: number): string {
@@ -96,12 +109,13 @@ function perInch(fins: number): string {
 }
 
 /** The fields that differ from the coil as it is. */
-function changesTo(each: CoilAlternative, coil: Coil): readonly FieldChange[] {
+export function builtChanges(each: Built, coil: Coil): readonly FieldChange[] {
   const changes: FieldChange[] = [];
   const put = (differs: boolean, field: string, typed: string) => differs && changes.push({ field, typed });
   put(each.surface !== coil.surface.head.name, "surface", each.surface);
   put(each.rows !== coil.rows, "rows", String(each.rows));
   put(Math.abs(each.fins / coil.finsPerLength - 1) > 1e-6, "fins", perInch(each.fins));
+  if (each.circuits === undefined) return changes;
   // Circuits left to their default follow the tubes of a row, which another surface may change.
   put(each.circuits !== coil.circuits || each.tubesPerRow !== coil.tubesPerRow, "circuits", String(each.circuits));
   put(each.turbulators !== coil.turbulators, "turbulators", each.turbulators ? "wire" : "none");

@@ -3,7 +3,8 @@ import { startCoilSearch } from "@oncethrough/engine/design/coil-alternatives";
 import { checkCoilLimits, coilLimitFields } from "@oncethrough/engine/design/coil-limits";
 import { checkFanLimits, fanLimitFields } from "@oncethrough/engine/design/fan-limits";
 import { selectFans } from "@oncethrough/engine/design/fan-selection";
-import { coilSectionTask, fanSectionTask } from "@oncethrough/engine/design/section-task";
+import { sectionCoilSearch } from "@oncethrough/engine/design/section-alternatives";
+import { coilSectionTask, fanSectionTask, ratedCoilSectionTask } from "@oncethrough/engine/design/section-task";
 import type { UnitRating } from "@oncethrough/engine/unit/rating";
 import type { RatingBook } from "#state/rating-book";
 import type { BookShelf } from "./book-shelf.ts";
@@ -12,7 +13,15 @@ import { findFilters } from "./find-filters.ts";
 import { judgeJob, mendFinding, solveConditions } from "./judge-job.ts";
 import { readLimits } from "./read-limits.ts";
 import { sizeDuty } from "./size-duty.ts";
-import type { AlternativesTask, CoilAlternatives, FanAlternatives, Results, SystemCurvesTask, Task } from "./task.ts";
+import type {
+  AlternativesTask,
+  CoilAlternatives,
+  FanAlternatives,
+  RatedCoilAlternatives,
+  Results,
+  SystemCurvesTask,
+  Task,
+} from "./task.ts";
 import { solveOneTrial, solvePiece, tellUncertainty, tellYear } from "./told-year.ts";
 
 /** Does a task by steps; yields how far it is, 0…1, wherever it may be stopped. */
@@ -20,6 +29,8 @@ export function perform(task: Task, shelf: BookShelf): Generator<number, Results
   switch (task.kind) {
     case "coil alternatives":
       return findCoils(task, shelf);
+    case "rated coil alternatives":
+      return findRatedCoils(task, shelf);
     case "fan alternatives":
       return findFans(task, shelf);
     case "filter alternatives":
@@ -65,6 +76,25 @@ function* findCoils(task: AlternativesTask, shelf: BookShelf): Generator<number,
   const search = startCoilSearch(asked);
   while (search.step(waysAtOnce)) yield solvingShare + ((1 - solvingShare) * search.looked()) / search.all;
   return { at: rating.condition, choice: search.choice("price") };
+}
+
+function* findRatedCoils(task: AlternativesTask, shelf: BookShelf): Generator<number, RatedCoilAlternatives> {
+  const book = shelf.book(task.text);
+  const rating = yield* askedMost(book, task, (each) => Math.abs(each.sections[task.index]?.heatToAir ?? 0));
+  const limits = readLimits(task.limits, coilLimitFields, checkCoilLimits, shelf.catalogue);
+  const asked = ratedCoilSectionTask(book.job.unit, task.index, rating, limits, shelf.catalogue);
+  if (asked === undefined) throw new Error(`the coil rests at ${rating.condition.name}`);
+  const search = sectionCoilSearch(asked);
+  for (;;) {
+    const step = search.next();
+    if (step.done) return { at: rating.condition, ratedChoice: step.value };
+    if (step.value % waysAtOnce === 0) yield solvingShare + (1 - solvingShare) * shareOfWays(step.value);
+  }
+}
+
+/** How far a search is whose end is not known beforehand: on towards one, ever slower. */
+function shareOfWays(looked: number): number {
+  return looked / (looked + 2000);
 }
 
 function* findFans(task: AlternativesTask, shelf: BookShelf): Generator<number, FanAlternatives> {

@@ -4,6 +4,7 @@ import type { Digest } from "@oncethrough/engine/compare/digest";
 import type { InputChange } from "@oncethrough/engine/compare/input-changes";
 import type { CoilChoice } from "@oncethrough/engine/design/coil-alternative";
 import type { FanCandidate } from "@oncethrough/engine/design/fan-selection";
+import type { SectionCoilChoice } from "@oncethrough/engine/design/section-alternatives";
 import type { Fix } from "@oncethrough/engine/mending/smallest-fix";
 import type { UnitSystem } from "@oncethrough/engine/quantity/kind";
 import type { Contradiction } from "@oncethrough/engine/sizing/contradiction";
@@ -36,7 +37,7 @@ export type Task =
 
 /** Other ways to build a section. */
 export interface AlternativesTask {
-  readonly kind: "coil alternatives" | "fan alternatives" | "filter alternatives";
+  readonly kind: "coil alternatives" | "rated coil alternatives" | "fan alternatives" | "filter alternatives";
   /** The job. */
   readonly text: string;
   /** Place of the section in the airflow. */
@@ -161,6 +162,7 @@ export interface YearResult {
 /** What each kind of task comes to; copied from the worker to the page, so plain data too. */
 export interface Results {
   readonly "coil alternatives": CoilAlternatives;
+  readonly "rated coil alternatives": RatedCoilAlternatives;
   readonly "fan alternatives": FanAlternatives;
   readonly "filter alternatives": FilterAlternatives;
   readonly "system curves": readonly FanSystemCurve[];
@@ -216,6 +218,12 @@ export interface JudgedAt {
 export interface CoilAlternatives {
   readonly at: JudgedAt;
   readonly choice: CoilChoice;
+}
+
+/** Other coils on steam, or of a run-around loop, for a section. */
+export interface RatedCoilAlternatives {
+  readonly at: JudgedAt;
+  readonly ratedChoice: SectionCoilChoice;
 }
 
 /** A fan found; its wheel by name. */

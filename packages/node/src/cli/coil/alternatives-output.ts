@@ -1,4 +1,5 @@
 import type { Catalogue } from "@oncethrough/engine/catalogue/read-catalogue";
+import { isRatedCoil } from "@oncethrough/engine/design/choosable";
 import type { CoilAlternative, CoilChoice, CoilSorting } from "@oncethrough/engine/design/coil-alternative";
 import { coilAlternatives } from "@oncethrough/engine/design/coil-alternatives";
 import type { LiquidCoilValues } from "@oncethrough/engine/design/coil-choice";
@@ -6,9 +7,7 @@ import { coilLimitFields } from "@oncethrough/engine/design/coil-limits";
 import { coilPriceFormula } from "@oncethrough/engine/design/coil-price";
 import { coilTask } from "@oncethrough/engine/design/coil-task";
 import {
-  type RatedCoilKind,
   type RatedCoilValues,
-  ratedCoilKinds,
   type SectionCoilAlternative,
   sectionCoilAlternatives,
 } from "@oncethrough/engine/design/section-alternatives";
@@ -44,7 +43,7 @@ const noneGiven = readForm("{}", coilLimitFields, { component: () => undefined, 
  * @throws SectionProblem when the coil of the file cannot be built
  */
 export function alternativesOf(values: CoilValues, catalogue: Catalogue, wish: Wish): AlternativesOutput {
-  if (isRated(values.coil.kind)) return sectionAlternativesOf(values, catalogue, wish);
+  if (isRatedCoil(values.coil.kind)) return sectionAlternativesOf(values, catalogue, wish);
   const coil = values.coil as unknown as LiquidCoilValues;
   const { limits } = values;
   const task = coilTask(
@@ -64,10 +63,6 @@ export function alternativesOf(values: CoilValues, catalogue: Catalogue, wish: W
     catalogue,
   );
   return toOutput(coil.kind, coilAlternatives(task, wish.sort), wish);
-}
-
-function isRated(kind: string): kind is RatedCoilKind {
-  return (ratedCoilKinds as readonly string[]).includes(kind);
 }
 
 function sectionAlternativesOf(values: CoilValues, catalogue: Catalogue, wish: Wish): AlternativesOutput {

@@ -1,5 +1,5 @@
+import { ratedCoilKinds } from "@oncethrough/engine/design/choosable";
 import { coilRefusals, coilSortings } from "@oncethrough/engine/design/coil-alternative";
-import { ratedCoilKinds } from "@oncethrough/engine/design/section-alternatives";
 import { listOf, number, published, record, text } from "../schema/describe.ts";
 import { type AlternativeField, alternativeFields, alternativeFigures } from "./alternatives-columns.ts";
 

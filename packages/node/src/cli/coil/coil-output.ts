@@ -1,3 +1,4 @@
+import { allCooling, allHeating } from "@oncethrough/engine/design/section-coil-task";
 import { humidityRatioOfAirState } from "@oncethrough/engine/duty/air-state";
 import type { Condition, ExhaustAir, LiquidSupply, Utilities } from "@oncethrough/engine/duty/condition";
 import { liquidDensity } from "@oncethrough/engine/fluid/liquid";
@@ -48,10 +49,6 @@ export interface CoilOutput {
 
 /** m; a cabinet that holds every coil whose own size is given. */
 export const roomyCabinet = { width: 9, height: 6 };
-
-/** °C wanted of a coil that shall give all it has: beyond anything that a coil reaches. */
-const fullCooling = -60;
-const fullHeating = 300;
 
 /**
  * Rates a coil by itself.
@@ -175,8 +172,8 @@ export function coilCondition(kind: SectionKind, values: CoilValues, dryAirFlow:
     returnDryAirFlow: 0,
     dampers: "as set",
     returnDamperStop: "none",
-    coolingLeaving: cools ? (leaving ?? fullCooling) : undefined,
-    heatingLeaving: cools ? undefined : (leaving ?? fullHeating),
+    coolingLeaving: cools ? (leaving ?? allCooling) : undefined,
+    heatingLeaving: cools ? undefined : (leaving ?? allHeating),
     humidifierLeaving: undefined,
   };
   return { condition, operation };
