@@ -66,6 +66,7 @@ export const ruleNames: readonly string[] = [
   "pan reach half the coil's height",
   "intermediate pans",
   "coil height over a pan",
+  "pan within an arm's reach",
   "rail for the condensate trap",
   "least rail height",
   "trap keeps its seal at shut-off",
