@@ -64,7 +64,7 @@ const breakages: readonly Breakage[] = [
     by: "{ dry bulb: 78 °F, wet bulb: 81 °F }",
     at: "{ dry bulb: 78 °F",
     says: /wet bulb is above the dry bulb/,
-    allows: /not above/,
+    allows: /at most the dry bulb/,
   },
   {
     what: "moisture given twice",

@@ -13,8 +13,10 @@ export const panCases: readonly RuleCase[] = [
     rule: "pan within an arm's reach",
     patch: [
       ["{ kind: access, name: coil access, length: 30 in }", "{ kind: spray gap }"],
-      ["{ kind: access, name: fan access, length: 30 in }", "{ kind: spray gap, name: gap behind }"],
-      ["upstream space: 26 in", "upstream space: 10 in"],
+      [
+        "{ kind: access, name: fan access, length: 30 in }",
+        "{ kind: moisture eliminator, eliminator: typical two-bend 6 in }",
+      ],
     ],
     is: "missed",
   },
