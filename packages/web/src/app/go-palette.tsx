@@ -30,6 +30,8 @@ export default function GoPalette({ hands, onClose }: PaletteProps) {
   const choose = (entry: GoEntry | undefined) => {
     if (entry === undefined) return;
     dialog.current?.close();
+    // The browser tells of the closing later; who types on at once may ask for the palette again before that.
+    onClose();
     go(entry.way);
   };
   const onKeyDown = (event: KeyboardEvent) => {
