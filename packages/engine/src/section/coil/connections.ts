@@ -157,18 +157,28 @@ function connectionsOf(
       `${what} connection ${index + 1}`,
       `${what} connection${coil}`,
       { diameter, reach },
-      x + depth / 2,
+      withinSection(block, x + depth / 2, diameter),
       z,
       face,
     );
   // Near foot and top of the headers; on a low coil no nearer to each other than they are thick.
   const apart = Math.max((top - foot) / 2 - 0.75 * outside, outside / 2);
-  const own = pipe(name, outside, (foot + top) / 2 + (isLow ? -apart : apart));
+  const middle = (foot + top) / 2 + (isLow ? -apart : apart);
+  const own = pipe(name, outside, middle);
   const tapping = tappingOf(block, piping, name);
   if (tapping === undefined) return [own];
   const { size, item, what } = tapping;
-  const z = isLow ? foot - 0.6 * size.outside : top + 0.6 * size.outside;
+  // Below the foot or above the top, and clear of the pipe of a coil that is hardly higher than that.
+  const z = isLow
+    ? Math.min(foot, middle - outside / 2) - 0.6 * size.outside
+    : Math.max(top, middle + outside / 2) + 0.6 * size.outside;
   return [own, { ...pipe(what, size.outside, z), fittings: [`${item}, ${size.nominal}`] }];
+}
+
+/** m along the flow: a pipe thicker than its coil is deep keeps off what stands beside its section. */
+function withinSection({ length }: CoilBlock, x: number, diameter: number): number {
+  const half = Math.min(length, diameter) / 2;
+  return Math.min(Math.max(x, half), length - half);
 }
 
 /** A small pipe out of a header, and what stands on it. */
