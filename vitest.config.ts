@@ -23,6 +23,8 @@ export default defineConfig({
           include: ["tests/browser/**/*.test.ts"],
           testTimeout: 180_000,
           hookTimeout: 120_000,
+          // A page on a busy machine may take its time; what never comes still ends the test.
+          expect: { poll: { timeout: 60_000 } },
         },
       },
     ],

@@ -143,6 +143,8 @@ describe("sections by a finger", { timeout: 240_000 }, () => {
 describe("the keyboard alone", { timeout: 240_000 }, () => {
   it("moves, adds, sizes and removes sections, moves a day, finds a field, saves, and takes all back", async () => {
     const { page, stored } = await opened();
+    // The drawing comes a moment behind the page; before that its sections take no keys.
+    await page.getByRole("slider", { name: /clear length/ }).waitFor();
     const before = await stored();
     await page.keyboard.press("ControlOrMeta+k");
     await page.getByRole("combobox", { name: "search and go" }).waitFor();
