@@ -3,7 +3,7 @@ import { partMasses, partSheets } from "#standard/part-mass";
 import type { Frame } from "../contract.ts";
 import { assembly, boxOf, type SectionPart, solidPart, weighedPart } from "../part.ts";
 import { platesForm, ringForm } from "../part-form.ts";
-import { backdraftBlades, backdraftDepth, backdraftSide } from "./backdraft.ts";
+import { backdraftBlades, backdraftDepth, backdraftSide, backdraftStandOff } from "./backdraft.ts";
 import type { FanDesign } from "./design.ts";
 
 /** m: width of the frame. */
@@ -14,7 +14,7 @@ export function backdraftPart(design: FanDesign, frame: Frame, y: number, z: num
   const side = backdraftSide(design);
   const blades = backdraftBlades(side);
   const box = boxOf(
-    design.upstreamSpace - backdraftDepth - 0.004,
+    design.upstreamSpace - backdraftDepth - backdraftStandOff,
     y - side / 2,
     z - side / 2,
     backdraftDepth,

@@ -4,6 +4,8 @@ import type { FanValues } from "./fields.ts";
 
 /** m: a damper along the airflow, its blades open. */
 export const backdraftDepth = 0.1;
+/** m between its frame and the far face of the wall that it hangs on. */
+export const backdraftStandOff = 0.004;
 /** m: what a cell of the inlet wall keeps beside the damper's frame; a blade. */
 const besideFrame = 0.05;
 const bladeWidth = 0.1;
@@ -18,11 +20,11 @@ export function backdraftArea(
 ): number {
   if (outletArea > 0) return outletArea;
   const throat = values.wheel.inletDiameter * values.diameter;
-  if (values.backdraftDampers && values.upstreamSpace < backdraftDepth) {
+  if (values.backdraftDampers && values.upstreamSpace < backdraftDepth + backdraftStandOff) {
     throw new SectionProblem(
       "upstreamSpace",
       "the backdraft dampers before the inlets find no room",
-      `at least ${(backdraftDepth / metresPerInch).toFixed(1)} in`,
+      `at least ${((backdraftDepth + backdraftStandOff) / metresPerInch).toFixed(1)} in`,
     );
   }
   return Math.max(throat, Math.min(sideOverThroat * throat, cell - besideFrame)) ** 2;
